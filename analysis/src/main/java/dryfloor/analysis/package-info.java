@@ -1,0 +1,5 @@
+/** To be told. */
+@NullMarked
+package dryfloor.analysis;
+
+import org.jspecify.annotations.NullMarked;

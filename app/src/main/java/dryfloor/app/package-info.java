@@ -1,0 +1,5 @@
+/** To be told. */
+@NullMarked
+package dryfloor.app;
+
+import org.jspecify.annotations.NullMarked;
