@@ -1,0 +1,106 @@
+package dryfloor.analysis.failure;
+
+/**
+ * A plain change to an installation, as the simulation understands it. A failure is one or several
+ * of them; several failures at once are their union. Effects hold from time zero unless they carry
+ * a time of their own (s).
+ *
+ * <p>{@code landing} is always the id of the vessel or floor that the water reaches.
+ */
+public sealed interface Effect {
+
+  record CircuitOff(String circuit, double time) implements Effect {}
+
+  record CircuitOn(String circuit, double time) implements Effect {}
+
+  record PumpCannotRun(String pump) implements Effect {}
+
+  /** The pump (or powered valve) runs whatever controls say, while it has power. */
+  record IgnoresControls(String part) implements Effect {}
+
+  /** The pump gives this fraction of its flow at each head. */
+  record PumpWeakened(String pump, double fraction) implements Effect {}
+
+  /** A valve of any kind stands at this opening (0 to 1) and nothing moves it. */
+  record ValveHeld(String valve, double opening) implements Effect {}
+
+  /** A powered valve keeps its opening of the moment whatever happens. */
+  record ValveFrozen(String valve) implements Effect {}
+
+  record CheckValveHeldOpen(String checkValve) implements Effect {}
+
+  /** A closed check valve lets water back through this area (m²). */
+  record CheckValveLeaks(String checkValve, double area) implements Effect {}
+
+  record CheckValveHeldShut(String checkValve) implements Effect {}
+
+  record SiphonBreakHeldShut(String siphonBreak) implements Effect {}
+
+  /** Only this fraction of the bore is free at the run's first end; 0 blocks it. */
+  record RunNarrowed(String run, double free) implements Effect {}
+
+  /** Only this fraction of the length is free; 0 blocks it. */
+  record WeirNarrowed(String weir, double free) implements Effect {}
+
+  /** The run comes apart; each half pours out where it parted. */
+  record RunParted(String run, double along, double elevation, String landing) implements Effect {}
+
+  /**
+   * The run leaks through a hole.
+   *
+   * @param area of the hole (m²)
+   * @param blockedBeyond whether the run is blocked right after the hole
+   */
+  record RunLeaks(
+      String run,
+      double along,
+      double elevation,
+      double area,
+      boolean blockedBeyond,
+      String landing)
+      implements Effect {}
+
+  /** An end of a run lies somewhere else, open to the air unless water covers it. */
+  record EndMoved(String run, Failure.End end, String landing, double elevation)
+      implements Effect {}
+
+  /** A hole in a vessel's wall at this elevation. */
+  record VesselLeaks(String vessel, double elevation, double area, String landing)
+      implements Effect {}
+
+  /** All the water of a vessel lands somewhere at once, and the vessel holds none any more. */
+  record VesselLost(String vessel, String landing) implements Effect {}
+
+  /**
+   * Water is thrown out of a vessel until its level falls to an inlet.
+   *
+   * @param powered id of the pump that throws it
+   */
+  record Thrown(String vessel, double downTo, double flow, String powered, String landing)
+      implements Effect {}
+
+  record DrainTakesNothing(String drain) implements Effect {}
+
+  /** The pressure of a supply is this many times what was drawn. */
+  record SupplyPressureTimes(String supply, double factor) implements Effect {}
+
+  /** A level switch feels low (or high) water whatever the level. */
+  record SwitchHeld(String levelSwitch, boolean low) implements Effect {}
+
+  /** A level switch acts within this band (m) about the middle of its two levels. */
+  record SwitchBand(String levelSwitch, double band) implements Effect {}
+
+  /** A leak sensor or timer never acts. */
+  record ControlDead(String control) implements Effect {}
+
+  /** A leak sensor or timer acts at once, without cause. */
+  record ControlTripped(String control) implements Effect {}
+
+  record HandSwitchSet(String handSwitch, boolean on) implements Effect {}
+
+  /** Water (m³) from outside poured into a vessel at a time. */
+  record Poured(String vessel, double volume, double time) implements Effect {}
+
+  /** Somebody comes only after this many times the unattended time. */
+  record AwayTimes(double factor) implements Effect {}
+}

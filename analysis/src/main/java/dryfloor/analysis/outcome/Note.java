@@ -1,0 +1,25 @@
+package dryfloor.analysis.outcome;
+
+/** A doubt or limit that goes with an answer. */
+public sealed interface Note {
+
+  /**
+   * No published rule says whether this hole stops the siphon. Both branches were run, this is the
+   * worse one.
+   *
+   * @param worked whether the hole worked in the branch that is told
+   */
+  record SiphonBreakInDoubt(String siphonBreak, boolean worked) implements Note {}
+
+  /** The hole is far too small for its pipe and was taken as closed. */
+  record SiphonBreakTooSmall(String siphonBreak) implements Note {}
+
+  /** The pressure at the crest of this run fell to that of vapour, which limited the flow. */
+  record CrestAtVapourPressure(String run) implements Note {}
+
+  /** This vessel could float in the water around it. */
+  record MayFloat(String vessel) implements Note {}
+
+  /** The level in normal operation differs from the declared one (m). */
+  record SettlesElsewhere(String vessel, double declared, double settled) implements Note {}
+}
