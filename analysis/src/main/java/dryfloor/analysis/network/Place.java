@@ -30,7 +30,10 @@ public record Place(String id, Kind kind, LevelTable table, double head) {
 
     /** Whether it has a volume of its own, other than the endless outside. */
     public boolean isPool() {
-      return ordinal() <= DEVICE.ordinal();
+      return switch (this) {
+        case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE -> true;
+        case SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+      };
     }
   }
 
