@@ -53,7 +53,9 @@ public enum Fitting {
   ANGLE_VALVE_OPEN(2.0),
   /** Diaphragm valve fully open. Handbook tables without author: 2.3. */
   DIAPHRAGM_VALVE_OPEN(2.3),
-  /** Butterfly valve fully open. Crane: 45 fT = 1.0; water supply handbook: 0.2 to 0.6. */
+  /**
+   * Butterfly valve fully open. Crane: 45 fT = 1.0; a handbook table without author: 0.2 to 0.6.
+   */
   BUTTERFLY_VALVE_OPEN(1.0),
   /** Swing check valve held open by the flow. Munson: 2; Crane: 50 fT to 100 fT (seen quoted). */
   SWING_CHECK(2.0),

@@ -12,6 +12,9 @@ public final class Siphon {
   /** Area of a hole over area of the bore below which it is taken to let in bubbles only. */
   public static final double TOO_SMALL_BELOW_SHARE = CERTAIN_FROM_SHARE / 4.0;
 
+  /** So that a hole drawn at exactly a limit is not pushed below it by the rounding of areas. */
+  private static final double ROUNDING = 1.0 + 1e-9;
+
   private static final double SELF_VENTING_FROUDE = 0.3;
 
   private Siphon() {}
@@ -88,7 +91,7 @@ public final class Siphon {
    * @param pipeArea of the bore, m², above 0
    */
   public static BreakHole breakHole(double holeArea, double pipeArea) {
-    double share = holeArea / pipeArea;
+    double share = holeArea / pipeArea * ROUNDING;
     if (share >= CERTAIN_FROM_SHARE) {
       return BreakHole.CERTAIN;
     }

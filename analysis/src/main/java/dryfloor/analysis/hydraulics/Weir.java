@@ -10,7 +10,8 @@ package dryfloor.analysis.hydraulics;
  * <p>Cd after Rehbock as in ISO 1438 (from memory), h the head above the crest well upstream, P the
  * height of the crest above the floor there. Rehbock adds 1.1 mm to h for surface tension; that is
  * left out so that flow starts at 0: below about 30 mm of head the true flow over a clean metal
- * edge is greater (17 % at 10 mm), or, where water clings, nothing passes the first 1 to 2 mm.
+ * edge is greater (by Rehbock 17 % at 10 mm); where water clings to the edge the first millimetre
+ * or two may not pass at all (common practice).
  *
  * <p>Published range: h/P up to about 2 in the kindred form of Ackers and others (1978). Up to 2
  * the coefficient is Rehbock's, beyond it levels off smoothly to its value at 2.5.

@@ -13,7 +13,7 @@ class FittingTest {
   @ParameterizedTest(name = "{0}: {1} to {2} ({3})")
   @CsvSource({
     "ENTRANCE,             0.50, 0.57, 'Crane, Idelchik, Blevins; Miller; Rennels and Hudson'",
-    "ENTRANCE_RE_ENTRANT,  0.5,  1.0,  'Tullis; water supply handbook'",
+    "ENTRANCE_RE_ENTRANT,  0.5,  1.0,  'handbook table without author; water supply handbook'",
     "EXIT,                 1.0,  1.06, 'Borda–Carnot; Cengel and Cimbala, example 8-8'",
     "ELBOW_90,             0.3,  1.5,  'Munson, table 8.2'",
     "LONG_BEND_90,         0.2,  0.7,  'Munson, table 8.2'",
@@ -23,8 +23,8 @@ class FittingTest {
     "TEE_BRANCH,           1.0,  2.0,  'Munson, table 8.2'",
     "UNION,                0.04, 0.08, 'Munson, table 8.2'",
     "BALL_VALVE_OPEN,      0.05, 0.07, 'Munson, table 8.2; Crane'",
-    "GATE_VALVE_OPEN,      0.1,  0.3,  'Munson, table 8.2; water supply handbook'",
-    "GLOBE_VALVE_OPEN,     3,    10,   'Munson, table 8.2; water supply handbook'",
+    "GATE_VALVE_OPEN,      0.1,  0.3,  'Munson, table 8.2; handbook table without author'",
+    "GLOBE_VALVE_OPEN,     3,    10,   'Munson, table 8.2; handbook table without author'",
     "ANGLE_VALVE_OPEN,     2,    5,    'Munson, table 8.2; water supply handbook'",
     "SWING_CHECK,          1.15, 2.5,  'Crane TP-410 (2009), 50 fT to 100 fT, 20 to 25 mm'",
     "LIFT_CHECK,           10,   15,   'Crane TP-410M (2009), 600 fT, 20 to 25 mm'"

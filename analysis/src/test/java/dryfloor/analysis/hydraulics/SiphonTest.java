@@ -21,7 +21,7 @@ class SiphonTest {
 
   static Stream<ReferenceCase> crests() {
     return Stream.of(
-        expect("crest above still water of 20 °C, m", 10.108489392, 1e-5)
+        expect("crest above still water of 20 °C, m", 10.108489392 * 9.81 / Physical.GRAVITY, 1e-5)
             .from(
                 Kind.CLOSED_FORM,
                 Seen.IN_A_TRANSCRIPTION,
@@ -71,7 +71,7 @@ class SiphonTest {
         expect("flow of a siphon of 12 in and 2000 ft, ft³/s", 4.9, 0.01)
             .workedExample(
                 "Lal, example 5.12, p. 151, Fanning f 0.005",
-                PipeFlow.under(25.0 * FOOT, FOOT, 0.0, 0.0, 0.02 * 2000.0, 1e-8)
+                PipeFlow.under(25.0 * FOOT, FOOT, 0.0, 0.0, 0.02 * 2000.0 + 1.5, 1e-8)
                     / Math.pow(FOOT, 3)));
   }
 
@@ -102,15 +102,15 @@ class SiphonTest {
   @CsvSource({
     "0, 25, TOO_SMALL",
     "1.4, 25, TOO_SMALL",
-    "1.6, 25, IN_DOUBT",
+    "1.5, 25, IN_DOUBT",
     "2.9, 25, IN_DOUBT",
-    "3.1, 25, CERTAIN",
+    "3, 25, CERTAIN",
     "3.1, 50, IN_DOUBT",
-    "6.1, 50, CERTAIN",
+    "6, 50, CERTAIN",
     "25, 25, CERTAIN"
   })
   void breaksAtAHoleLargeEnoughForItsBore(double hole, double bore, BreakHole expected) {
-    assertThat(Siphon.breakHole(hole * hole, bore * bore)).isEqualTo(expected);
+    assertThat(Siphon.breakHole(area(hole), area(bore))).isEqualTo(expected);
   }
 
   @Test
@@ -118,6 +118,10 @@ class SiphonTest {
     assertThat(Siphon.highestCrest(1.5, WATER)).isEqualTo(Siphon.highestCrest(0.0, WATER) - 1.5);
     assertThat(Siphon.highestCrest(0.0, Water.at(40.0, 0.0)))
         .isLessThan(Siphon.highestCrest(0.0, Water.at(10.0, 0.0)));
+  }
+
+  private static double area(double millimetres) {
+    return Physical.areaOfBore(millimetres / 1000.0);
   }
 
   private static double gaugeKilopascals(Water water, double crest, double losses) {
@@ -145,9 +149,10 @@ class SiphonTest {
     return Siphon.selfVentingFlow(bore) * 60_000.0;
   }
 
+  /** The figures were evaluated with 9.81 m/s²; both laws go with the root of gravity. */
   private static ReferenceCase closedForm(
       String quantity, double expected, String source, double computed) {
-    return expect(quantity, expected, 1e-9)
+    return expect(quantity, expected * Math.sqrt(Physical.GRAVITY / 9.81), 1e-9)
         .from(Kind.CLOSED_FORM, Seen.IN_A_TRANSCRIPTION, source, computed);
   }
 }
