@@ -2,6 +2,7 @@ package dryfloor.analysis.network;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -52,7 +53,7 @@ final class LegProfile {
   /** Level and volume of the water that stands in the leg on this side. */
   LevelTable table(int side) {
     double end = (side == 0 ? points.getFirst() : points.getLast()).elevation();
-    TreeSet<Double> cuts = new TreeSet<>(List.of(end, crest()));
+    NavigableSet<Double> cuts = new TreeSet<>(List.of(end, crest()));
     for (int i = first(side); i <= last(side); i++) {
       double elevation = points.get(i).elevation();
       if (elevation > end) {
@@ -75,7 +76,7 @@ final class LegProfile {
     return LevelTable.of(y, v);
   }
 
-  private static List<Double> distinct(TreeSet<Double> cuts) {
+  private static List<Double> distinct(NavigableSet<Double> cuts) {
     List<Double> kept = new ArrayList<>();
     for (double cut : cuts) {
       if (kept.isEmpty() || cut - kept.getLast() > 1e-9) {

@@ -4,6 +4,7 @@ import dryfloor.model.element.Vessel;
 import dryfloor.model.shape.Shape;
 import java.util.Arrays;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /**
@@ -42,7 +43,7 @@ public final class LevelTable {
    * The inside of a vessel less its contents and less the outsides of the vessels that stand in it.
    */
   static LevelTable of(Vessel vessel, List<Vessel> standingInIt) {
-    TreeSet<Double> cuts = new TreeSet<>();
+    NavigableSet<Double> cuts = new TreeSet<>();
     addCuts(vessel, cuts);
     standingInIt.forEach(inner -> addCuts(inner, cuts));
     cuts.headSet(vessel.bottom() - SAME).clear();
@@ -55,7 +56,7 @@ public final class LevelTable {
     return new LevelTable(elevations, volumes);
   }
 
-  private static void addCuts(Vessel vessel, TreeSet<Double> cuts) {
+  private static void addCuts(Vessel vessel, NavigableSet<Double> cuts) {
     cuts.add(vessel.bottom());
     cuts.add(vessel.rim());
     for (Vessel.Displacement content : vessel.contents()) {
@@ -77,7 +78,7 @@ public final class LevelTable {
     }
   }
 
-  private static double[] withoutTwins(TreeSet<Double> cuts) {
+  private static double[] withoutTwins(NavigableSet<Double> cuts) {
     double[] kept = new double[cuts.size()];
     int count = 0;
     for (double cut : cuts) {

@@ -5,7 +5,6 @@ import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.PipeFixture.FloatFixture;
-import dryfloor.analysis.network.PipeLaw;
 import dryfloor.analysis.network.Place;
 import java.util.List;
 import java.util.Optional;
@@ -47,8 +46,7 @@ final class BranchBuilder {
       return new PipeBranches(
           Optional.of(through(pipe)), List.of(Optional.empty(), Optional.empty()));
     }
-    return new PipeBranches(
-        Optional.empty(), List.of(leg(pipe, mode, 0), leg(pipe, mode, 1)));
+    return new PipeBranches(Optional.empty(), List.of(leg(pipe, mode, 0), leg(pipe, mode, 1)));
   }
 
   /** The whole pipe as it would carry water if it were full. */
@@ -118,6 +116,19 @@ final class BranchBuilder {
         inlet(pipe, side));
   }
 
+  /** A leg as it carries water from the crest to its end. */
+  PipeBranch fromCrest(Pipe pipe, int side) {
+    return new PipeBranch(
+        pipe.ownColumnSlot(side),
+        -1,
+        new BranchEnd.AtHead(pipe.crest()),
+        end(pipe, side),
+        PipeLaws.leg(pipe, side, state.board),
+        -towardsCrest(side),
+        floats(pipe, side),
+        new PipeBranch.Inlet.Free());
+  }
+
   /** From the first end the crest lies in the pipe's own direction, from the second against it. */
   private static int towardsCrest(int side) {
     return side == 0 ? 1 : -1;
@@ -126,8 +137,7 @@ final class BranchBuilder {
   private PipeBranch.Inlet inlet(Pipe pipe, int side) {
     if (side == 0 && PipeLaws.isPumped(pipe, 0, state.board)) {
       PipeEnd end = pipe.leg(0).end();
-      return new PipeBranch.Inlet.OverCrest(
-          opensIntoPool(end) ? end.place() : -1, end.elevation());
+      return new PipeBranch.Inlet.OverCrest(opensIntoPool(end) ? end.place() : -1, end.elevation());
     }
     if (network.places().get(pipe.leg(side).end().place()).kind() == Place.Kind.SUPPLY) {
       return new PipeBranch.Inlet.OverCrest(-1, 0);
@@ -150,8 +160,7 @@ final class BranchBuilder {
     Place place = network.places().get(end.place());
     return switch (place.kind()) {
       case SUPPLY -> new BranchEnd.AtHead(place.head());
-      case DRAIN, BEYOND, OUTSIDE ->
-          new BranchEnd.AtHead(Math.max(place.head(), end.elevation()));
+      case DRAIN, BEYOND, OUTSIDE -> new BranchEnd.AtHead(Math.max(place.head(), end.elevation()));
       case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE ->
           new BranchEnd.AtPlace(end.place(), end.elevation());
     };

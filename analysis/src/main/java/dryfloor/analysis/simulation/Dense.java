@@ -1,19 +1,14 @@
 package dryfloor.analysis.simulation;
 
-import java.util.Arrays;
-
 /**
- * Small systems of linear equations whose matrix is an M-matrix: positive diagonal, no positive entry
- * off it, and dominant. Elimination needs no pivoting for these (Berman and Plemmons, Nonnegative
- * Matrices in the Mathematical Sciences, 1979), and entries that are zero are passed over.
+ * Small systems of linear equations whose matrix is an M-matrix: positive diagonal, no positive
+ * entry off it, and dominant. Elimination needs no pivoting for these (Berman and Plemmons,
+ * Nonnegative Matrices in the Mathematical Sciences, 1979), and entries that are zero are passed
+ * over.
  */
 final class Dense {
 
   private Dense() {}
-
-  static double[][] copy(double[][] matrix) {
-    return Arrays.stream(matrix).map(double[]::clone).toArray(double[][]::new);
-  }
 
   /** Factors the first {@code size} rows and columns in place. */
   static void factor(double[][] matrix, int size) {

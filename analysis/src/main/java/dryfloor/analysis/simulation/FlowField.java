@@ -10,11 +10,11 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The flows at one moment: from the volumes of all places, in the present modes, to the flow of every
- * account and the slope of each by the levels.
+ * The flows at one moment: from the volumes of all places, in the present modes, to the flow of
+ * every account and the slope of each by the levels.
  *
- * <p>Paths and pipes between places follow from the levels at both ends. Pipes that meet at a full tee
- * are solved together by {@link TeeSolver}.
+ * <p>Paths and pipes between places follow from the levels at both ends. Pipes that meet at a full
+ * tee are solved together by {@link TeeSolver}.
  */
 final class FlowField {
 
@@ -46,8 +46,6 @@ final class FlowField {
   /** What each place gains (m³/s). */
   final double[] gains;
 
-  final Slopes slopes = new Slopes();
-
   FlowField(FlowNetwork network, State state) {
     this.network = network;
     this.state = state;
@@ -62,6 +60,13 @@ final class FlowField {
       levels[place] = network.places().get(place).head();
       areas[place] = 1;
     }
+  }
+
+  /** The slopes being collected. */
+  private Slopes slopes = new Slopes();
+
+  void addSlope(int slot, int place, double value) {
+    slopes.add(slot, place, value);
   }
 
   /** Makes the branches anew after modes have changed. */
@@ -80,11 +85,21 @@ final class FlowField {
     return branch.ends[0] instanceof BranchEnd.AtTee || branch.ends[1] instanceof BranchEnd.AtTee;
   }
 
-  /** Works out levels, flows and gains; slopes too if asked. */
-  void evaluate(double[] volumes, boolean withSlopes) {
+  /** Works out levels, flows and gains. */
+  void evaluate(double[] volumes) {
+    evaluate(volumes, false);
+  }
+
+  /** Works out levels, flows and gains, and how the flows answer to the levels. */
+  void evaluate(double[] volumes, Slopes into) {
+    slopes = into;
+    slopes.clear();
+    evaluate(volumes, true);
+  }
+
+  private void evaluate(double[] volumes, boolean withSlopes) {
     readLevels(volumes);
     Arrays.fill(flows, 0);
-    slopes.clear();
     for (Path path : network.paths()) {
       follow(path, withSlopes);
     }
@@ -205,8 +220,7 @@ final class FlowField {
     }
     flows[hole.slot()] += Orifice.flow(Orifice.CRACK, hole.area(), depth);
     if (withSlopes) {
-      slopes.add(
-          hole.slot(), hole.from(), Orifice.flowPerHead(Orifice.CRACK, hole.area(), depth));
+      slopes.add(hole.slot(), hole.from(), Orifice.flowPerHead(Orifice.CRACK, hole.area(), depth));
     }
   }
 
@@ -217,8 +231,7 @@ final class FlowField {
     double depth = levels[thrown.from()] - thrown.downTo();
     flows[thrown.slot()] += thrown.flow() * PumpSuction.share(depth);
     if (withSlopes) {
-      slopes.add(
-          thrown.slot(), thrown.from(), thrown.flow() * PumpSuction.sharePerDepth(depth));
+      slopes.add(thrown.slot(), thrown.from(), thrown.flow() * PumpSuction.sharePerDepth(depth));
     }
   }
 

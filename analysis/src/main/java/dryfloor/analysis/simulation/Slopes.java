@@ -3,8 +3,8 @@ package dryfloor.analysis.simulation;
 import java.util.Arrays;
 
 /**
- * How flows answer to levels: a list of (account, place, slope), an account's slope by a place being
- * the sum of its entries. It grows as needed and is used again from step to step.
+ * How flows answer to levels: a list of (account, place, slope), an account's slope by a place
+ * being the sum of its entries. It grows as needed and is used again from step to step.
  */
 final class Slopes {
 

@@ -3,17 +3,18 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.network.FlowNetwork;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
- * Solves for the heads of the tees that are full of water, so that what flows into each flows out of
- * it.
+ * Solves for the heads of the tees that are full of water, so that what flows into each flows out
+ * of it.
  *
- * <p>Each branch's flow rises with the head at its first end and falls with that at its second, so the
- * heads minimise a convex function (the content of the network) and the flows are unique. Newton's
- * method finds them; where it does not come nearer, tee after tee is solved by itself with closing
- * bounds, which converges for such functions wherever it starts (Ortega and Rheinboldt, Iterative
- * Solution of Nonlinear Equations in Several Variables, 1970, on M-functions).
+ * <p>Each branch's flow rises with the head at its first end and falls with that at its second, so
+ * the heads minimise a convex function (the content of the network) and the flows are unique.
+ * Newton's method finds them; where it does not come nearer, tee after tee is solved by itself with
+ * closing bounds, which converges for such functions wherever it starts (Ortega and Rheinboldt,
+ * Iterative Solution of Nonlinear Equations in Several Variables, 1970, on M-functions).
  */
 final class TeeSolver {
 
@@ -213,12 +214,12 @@ final class TeeSolver {
   }
 
   /**
-   * How each flow answers to each level around the tees, heads of tees having followed: the implicit
-   * function theorem on continuity.
+   * How each flow answers to each level around the tees, heads of tees having followed: the
+   * implicit function theorem on continuity.
    */
   private void addSlopes(FlowField field) {
     fillMatrix();
-    double[][] factors = Dense.copy(matrix);
+    Dense.factor(matrix, count);
     for (int place : placesAround(field)) {
       double[] heads = new double[count];
       for (Branch branch : branches) {
@@ -232,14 +233,14 @@ final class TeeSolver {
           heads[second] += direct;
         }
       }
-      Dense.solve(Dense.copy(factors), heads);
+      Dense.substitute(matrix, heads, count);
       for (Branch branch : branches) {
         double slope = directSlope(field, branch, place);
         int first = tee(branch.ends[0]);
         int second = tee(branch.ends[1]);
         slope += first >= 0 ? branch.flowPerHead * heads[first] : 0;
         slope -= second >= 0 ? branch.flowPerHead * heads[second] : 0;
-        field.slopes.add(branch.slot, place, branch.sign * slope);
+        field.addSlope(branch.slot, place, branch.sign * slope);
       }
     }
   }
@@ -251,8 +252,8 @@ final class TeeSolver {
     return slope;
   }
 
-  private TreeSet<Integer> placesAround(FlowField field) {
-    TreeSet<Integer> places = new TreeSet<>();
+  private Set<Integer> placesAround(FlowField field) {
+    Set<Integer> places = new TreeSet<>();
     for (Branch branch : branches) {
       places.add(branch.actingPlace);
       places.add(field.movingPlace(branch.ends[0]));

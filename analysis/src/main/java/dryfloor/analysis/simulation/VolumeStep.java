@@ -4,14 +4,14 @@ import dryfloor.analysis.network.FlowNetwork;
 import java.util.Arrays;
 
 /**
- * One step of the volumes in time: the linearly implicit pair of order 2(3) of Shampine and Reichelt,
- * The MATLAB ODE Suite, SIAM J. Sci. Comput. 18 (1997) 1–22, section 3. It is L-stable, so a chamber
- * that settles in milliseconds does not hold back a step of hours.
+ * One step of the volumes in time: the linearly implicit pair of order 2(3) of Shampine and
+ * Reichelt, The MATLAB ODE Suite, SIAM J. Sci. Comput. 18 (1997) 1–22, section 3. It is L-stable,
+ * so a chamber that settles in milliseconds does not hold back a step of hours.
  *
- * <p>The step is taken account by account: what leaves a place over an account arrives at the other end
- * of it to the last bit, so water is kept to rounding whatever the step's error is. The matrix of the
- * step is an M-matrix, because every flow rises with the level it comes from and falls with the level
- * it goes to.
+ * <p>The step is taken account by account: what leaves a place over an account arrives at the other
+ * end of it to the last bit, so water is kept to rounding whatever the step's error is. The matrix
+ * of the step is an M-matrix, because every flow rises with the level it comes from and falls with
+ * the level it goes to.
  */
 final class VolumeStep {
 
@@ -64,8 +64,8 @@ final class VolumeStep {
   }
 
   /**
-   * Takes a step. The field must hold flows and slopes at its beginning; afterwards it holds flows (no
-   * slopes) at its end.
+   * Takes a step. The field must hold flows and slopes at its beginning; afterwards it holds flows
+   * (no slopes) at its end.
    *
    * @param slopes of the flows at the beginning
    * @return the error against what is allowed; the step is good up to 1
@@ -74,18 +74,18 @@ final class VolumeStep {
     System.arraycopy(gainsAtStart, 0, gains0, 0, places);
     int size = factor(slopes, h);
 
-    solve(gains0, k1, size);
+    solve(slopes, h, gains0, k1, size);
     for (int p = 0; p < places; p++) {
       trial[p] = from[p] + 0.5 * h * k1[p];
     }
-    field.evaluate(trial, false);
+    field.evaluate(trial);
     System.arraycopy(field.gains, 0, gains1, 0, places);
     System.arraycopy(field.flows, 0, moved, 0, accounts);
 
     for (int p = 0; p < places; p++) {
       trial[p] = gains1[p] - k1[p];
     }
-    solve(trial, k2, size);
+    solve(slopes, h, trial, k2, size);
     // k2 so far is the correction that the accounts see through their slopes.
     for (int entry = 0; entry < slopes.size(); entry++) {
       int place = slopes.place(entry);
@@ -100,11 +100,11 @@ final class VolumeStep {
     for (int p = 0; p < places; p++) {
       k2[p] += k1[p];
     }
-    field.evaluate(volumes, false);
+    field.evaluate(volumes, slopesAtEnd);
     for (int p = 0; p < places; p++) {
       trial[p] = field.gains[p] - E32 * (k2[p] - gains1[p]) - 2 * (k1[p] - gains0[p]);
     }
-    solve(trial, k3, size);
+    solve(slopes, h, trial, k3, size);
     return error(h);
   }
 
@@ -121,7 +121,6 @@ final class VolumeStep {
 
   /** Builds and factors I − hD·J over the places that any slope touches; returns their number. */
   private int factor(Slopes slopes, double h) {
-    System.arraycopy(field.areas, 0, areas0, 0, places);
     Arrays.fill(row, -1);
     int size = 0;
     for (int entry = 0; entry < slopes.size(); entry++) {
@@ -158,10 +157,10 @@ final class VolumeStep {
   }
 
   /**
-   * Solves (I − hD·J) k = b. Places that no slope touches as a column only receive: their row is the
-   * identity plus what the others send, which is added here.
+   * Solves (I − hD·J) k = b. Places whose own level moves no flow only receive: they follow from
+   * the others.
    */
-  private void solve(double[] b, double[] k, int size) {
+  private void solve(Slopes slopes, double h, double[] b, double[] k, int size) {
     for (int r = 0; r < size; r++) {
       right[r] = b[placeOfRow[r]];
     }
@@ -169,6 +168,18 @@ final class VolumeStep {
     System.arraycopy(b, 0, k, 0, places);
     for (int r = 0; r < size; r++) {
       k[placeOfRow[r]] = right[r];
+    }
+    for (int entry = 0; entry < slopes.size(); entry++) {
+      int place = slopes.place(entry);
+      double carried = h * D * slopes.value(entry) / areas0[place] * k[place];
+      int from = network.accounts().get(slopes.slot(entry)).from();
+      int to = network.accounts().get(slopes.slot(entry)).to();
+      if (row[from] < 0) {
+        k[from] -= carried;
+      }
+      if (row[to] < 0) {
+        k[to] += carried;
+      }
     }
   }
 }
