@@ -78,14 +78,14 @@ final class Showroom {
           new Control.HandSwitch("feed-switch", "Feeding switch", true, List.of("return-pump")),
           new Control.HandSwitch("mix-switch", "Mixing switch", false, List.of("skimmer-pump")));
 
+  static final FailureSettings SETTINGS =
+      new FailureSettings(List.of(), List.of(new HandTopUp("sump", 0.03)), 2e-6, 1200, 1.5);
+
   private Showroom() {}
 
   static Installation installation() {
     return with(STOREYS, FLOORS, VESSELS, WEIRS, ShowroomRuns.ALL, CIRCUITS, CONTROLS, SETTINGS);
   }
-
-  static final FailureSettings SETTINGS =
-      new FailureSettings(List.of(), List.of(new HandTopUp("sump", 0.03)), 2e-6, 1200, 1.5);
 
   static Installation withRuns(List<Run> runs) {
     return with(STOREYS, FLOORS, VESSELS, WEIRS, runs, CIRCUITS, List.of(), FailureSettings.USUAL);
