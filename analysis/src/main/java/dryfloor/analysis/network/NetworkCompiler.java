@@ -18,6 +18,7 @@ import dryfloor.model.element.Vessel;
 import dryfloor.model.element.Weir;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -60,6 +61,7 @@ final class NetworkCompiler {
     byId(installation.runs()).forEach(pipes::addPipes);
     addLeaks();
     addThrown();
+    addPoured();
     return new FlowNetwork(
         installation,
         water,
@@ -237,7 +239,7 @@ final class NetworkCompiler {
             registry.place(pump.vessel()),
             pump.inlet(),
             true,
-            PoweredPart.NO_VALVE,
+            Optional.empty(),
             effects.has(Effect.PumpCannotRun.class, e -> e.pump().equals(pump.id())),
             effects.has(Effect.IgnoresControls.class, e -> e.part().equals(pump.id())),
             false));
@@ -287,6 +289,21 @@ final class NetworkCompiler {
                       thrown.flow(),
                       registry.part(thrown.powered())));
             });
+  }
+
+  private void addPoured() {
+    effects
+        .every(Effect.Poured.class)
+        .map(Effect.Poured::vessel)
+        .distinct()
+        .forEach(
+            vessel ->
+                registry.addAccount(
+                    vessel,
+                    Ledger.Way.POURED,
+                    registry.place(Ledger.OUTSIDE),
+                    registry.place(vessel),
+                    true));
   }
 
   private ControlUnit unit(Control control) {

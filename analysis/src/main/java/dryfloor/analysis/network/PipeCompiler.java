@@ -70,7 +70,7 @@ final class PipeCompiler {
         fromPool ? registry.place(run.from().at()) : -1,
         run.from() instanceof RunEnd.Opening opening ? opening.elevation() : 0,
         pump.primesAgain(),
-        PoweredPart.NO_VALVE,
+        Optional.empty(),
         effects.has(Effect.PumpCannotRun.class, e -> e.pump().equals(pump.id())),
         effects.has(Effect.IgnoresControls.class, e -> e.part().equals(pump.id())),
         false);
@@ -83,7 +83,7 @@ final class PipeCompiler {
         -1,
         0,
         true,
-        new PoweredPart.ValvePositions(valve.opening(), drive.rest()),
+        Optional.of(new PoweredPart.ValvePositions(valve.opening(), drive.rest())),
         false,
         effects.has(Effect.IgnoresControls.class, e -> e.part().equals(valve.id())),
         effects.has(Effect.ValveFrozen.class, e -> e.valve().equals(valve.id())));

@@ -18,8 +18,7 @@ final class Agenda {
   private record Entry(double time, int order, int owner, Runnable action) {}
 
   private final PriorityQueue<Entry> entries =
-      new PriorityQueue<>(
-          Comparator.comparingDouble(Entry::time).thenComparingInt(Entry::order));
+      new PriorityQueue<>(Comparator.comparingDouble(Entry::time).thenComparingInt(Entry::order));
   private final State state;
   private int entered;
 

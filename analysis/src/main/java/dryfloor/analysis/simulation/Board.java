@@ -32,7 +32,8 @@ final class Board {
     this.openings = new double[parts];
     this.acted = new boolean[network.controls().size()];
     for (int part = 0; part < parts; part++) {
-      openings[part] = network.parts().get(part).valve().on();
+      openings[part] =
+          network.parts().get(part).valve().map(PoweredPart.ValvePositions::on).orElse(0.0);
     }
   }
 
@@ -173,14 +174,15 @@ final class Board {
   }
 
   private double opening(int part, PoweredPart what, boolean alive, boolean wanted) {
-    if (what.frozen()) {
+    if (what.frozen() || what.valve().isEmpty()) {
       return openings[part];
     }
+    PoweredPart.ValvePositions positions = what.valve().get();
     if (alive) {
-      return wanted ? what.valve().on() : 0;
+      return wanted ? positions.on() : 0;
     }
-    return switch (what.valve().rest()) {
-      case OPEN -> Math.max(what.valve().on(), 1);
+    return switch (positions.rest()) {
+      case OPEN -> 1;
       case CLOSED -> 0;
       case AS_IT_IS -> openings[part];
     };

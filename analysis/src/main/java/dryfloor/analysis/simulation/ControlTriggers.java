@@ -15,8 +15,7 @@ final class ControlTriggers {
   private final Story story;
   private final Agenda agenda;
 
-  ControlTriggers(
-      FlowNetwork network, State state, FlowField field, Story story, Agenda agenda) {
+  ControlTriggers(FlowNetwork network, State state, FlowField field, Story story, Agenda agenda) {
     this.network = network;
     this.state = state;
     this.field = field;
@@ -76,9 +75,7 @@ final class ControlTriggers {
 
   private void addSensor(
       int i, ControlUnit unit, Control.LeakSensor sensor, List<Trigger> triggers) {
-    if (state.board.hasActed(i)
-        || agenda.awaits(i)
-        || unit.fault() == ControlUnit.Fault.DEAD) {
+    if (state.board.hasActed(i) || agenda.awaits(i) || unit.fault() == ControlUnit.Fault.DEAD) {
       return;
     }
     double bottom = network.places().get(unit.place()).table().bottom();

@@ -14,8 +14,7 @@ final class Crossing {
   private final double[] gainsAfter;
   private final double h;
 
-  Crossing(
-      double[] before, double[] gainsBefore, double[] after, double[] gainsAfter, double h) {
+  Crossing(double[] before, double[] gainsBefore, double[] after, double[] gainsAfter, double h) {
     this.before = before;
     this.gainsBefore = gainsBefore;
     this.after = after;
@@ -44,7 +43,8 @@ final class Crossing {
    * @param gauge above zero at 0 and not at 1
    * @param tolerance as a share of the step
    */
-  static double find(DoubleUnaryOperator gauge, double gaugeBefore, double gaugeAfter, double tolerance) {
+  static double find(
+      DoubleUnaryOperator gauge, double gaugeBefore, double gaugeAfter, double tolerance) {
     double low = 0;
     double high = 1;
     double atLow = gaugeBefore;

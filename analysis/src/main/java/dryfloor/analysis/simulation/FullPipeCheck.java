@@ -8,7 +8,9 @@ import dryfloor.analysis.network.PipeFixture.HoleFixture;
 import dryfloor.analysis.network.Place;
 import java.util.List;
 
-/** Whether a pipe that is full of water, or would be, stays so. Gauges are above zero while it does. */
+/**
+ * Whether a pipe that is full of water, or would be, stays so. Gauges are above zero while it does.
+ */
 final class FullPipeCheck {
 
   /** Flows smaller than this do not count as sucking (m³/s). */
@@ -42,8 +44,7 @@ final class FullPipeCheck {
         && holes(pipe).stream()
             .allMatch(
                 hole ->
-                    holePressure(
-                            pipe, hole, through.driven, through.movingLoss(field.levels, 0))
+                    holePressure(pipe, hole, through.driven, through.movingLoss(field.levels, 0))
                         > 0);
   }
 
@@ -54,7 +55,9 @@ final class FullPipeCheck {
     return through.flow;
   }
 
-  /** Water over an end that would suck (m); never a worry where none would, or where a pump sucks. */
+  /**
+   * Water over an end that would suck (m); never a worry where none would, or where a pump sucks.
+   */
   double cover(Pipe pipe, int side, double flow) {
     double entering = side == 0 ? flow : -flow;
     PipeEnd end = pipe.leg(side).end();
@@ -68,8 +71,7 @@ final class FullPipeCheck {
     return switch (place.kind()) {
       case SUPPLY -> NEVER;
       case DRAIN, BEYOND, OUTSIDE -> place.head() - end.elevation();
-      case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE ->
-          field.levels[end.place()] - end.elevation();
+      case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE -> field.levels[end.place()] - end.elevation();
     };
   }
 
@@ -100,8 +102,8 @@ final class FullPipeCheck {
   }
 
   /**
-   * How far the crest stands below the highest that the pressure of the air can hold (m), for a vented
-   * crest below the pressure line.
+   * How far the crest stands below the highest that the pressure of the air can hold (m), for a
+   * vented crest below the pressure line.
    */
   double crestPressure(Pipe pipe, PipeBranch through) {
     PipeEnd first = pipe.leg(0).end();

@@ -5,7 +5,20 @@ public final class NoAnswer extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
-  public NoAnswer(String message) {
-    super(message);
+  private final String reason;
+
+  /**
+   * Gives up.
+   *
+   * @param reason why, and when
+   */
+  public NoAnswer(String reason) {
+    super(reason);
+    this.reason = reason;
+  }
+
+  /** Why, and when. */
+  public String reason() {
+    return reason;
   }
 }

@@ -13,12 +13,13 @@ import java.util.List;
 /**
  * When a pipe takes air, and when it fills again.
  *
- * <p>A full pipe takes air where an end that would suck is uncovered, at a hole that is open to the air
- * with less than atmospheric pressure behind it, and at a crest that no siphon can lift to. What stands
- * in it then falls on both sides of the crest.
+ * <p>A full pipe takes air where an end that would suck is uncovered, at a hole that is open to the
+ * air with less than atmospheric pressure behind it, and at a crest that no siphon can lift to.
+ * What stands in it then falls on both sides of the crest.
  *
- * <p>It fills again when both legs are full to the crest; when a pump lifts water over the crest; or
- * when water falls in over a lip that is drowned by its bore, fast enough to carry the air along.
+ * <p>It fills again when both legs are full to the crest; when a pump lifts water over the crest;
+ * or when water falls in over a lip that is drowned by its bore, fast enough to carry the air
+ * along.
  */
 final class PipeTriggers {
 
@@ -83,7 +84,9 @@ final class PipeTriggers {
     for (HoleFixture hole : check.holes(pipe)) {
       triggers.add(
           new Trigger(
-              () -> check.holePressure(pipe, hole, through.driven, through.movingLoss(field.levels, 0)),
+              () ->
+                  check.holePressure(
+                      pipe, hole, through.driven, through.movingLoss(field.levels, 0)),
               () -> {
                 story.tell(state.time, What.SIPHON_BREAKS, hole.id(), pipe.run());
                 takeAir(i);
@@ -103,8 +106,7 @@ final class PipeTriggers {
     PipeMode mode = state.pipes[i];
     mode.full = false;
     for (int side = 0; side < 2; side++) {
-      mode.legs[side] =
-          pipe.leg(side).negligible() ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.MOVING;
+      mode.legs[side] = pipe.leg(side).negligible() ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.MOVING;
     }
   }
 
@@ -137,8 +139,7 @@ final class PipeTriggers {
     }
     PipeLaw law = PipeLaws.leg(pipe, side, state.board);
     triggers.add(
-        new Trigger(
-            () -> wakes(pipe, side, law), () -> mode.legs[side] = PipeMode.Leg.MOVING));
+        new Trigger(() -> wakes(pipe, side, law), () -> mode.legs[side] = PipeMode.Leg.MOVING));
   }
 
   /** How far a column at rest is from being moved (m). */
@@ -198,8 +199,7 @@ final class PipeTriggers {
             () -> pipe.crest() - BRIM - column(pipe, side),
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
     triggers.add(
-        new Trigger(
-            () -> fedFlow(i, side) - NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+        new Trigger(() -> fedFlow(i, side) - NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
   }
 
   private void addForBrimful(int i, int side, List<Trigger> triggers) {
@@ -212,14 +212,17 @@ final class PipeTriggers {
         triggers.add(new Trigger(() -> check.wouldStayFull(pipe) ? -1 : NEVER, () -> prime(i)));
       }
       triggers.add(
-          new Trigger(
-              () -> branch.driven + NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+          new Trigger(() -> branch.driven + NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
     }
     if (pipe.leg(far).negligible()) {
       boolean lifted = !pipe.leg(side).negligible();
       triggers.add(
           new Trigger(
-              () -> (lifted && branch.flow > NOTHING || bothCovered(pipe)) && check.wouldStayFull(pipe) ? -1 : NEVER,
+              () ->
+                  ((lifted && branch.flow > NOTHING) || bothCovered(pipe))
+                          && check.wouldStayFull(pipe)
+                      ? -1
+                      : NEVER,
               () -> prime(i)));
     } else if (mode.legs[far] == PipeMode.Leg.AT_REST || mode.legs[far] == PipeMode.Leg.MOVING) {
       addForFarLeg(i, side, triggers);

@@ -10,9 +10,9 @@ import java.util.Arrays;
  * Salt carried along: every place is well mixed, and what leaves it has its salinity.
  *
  * <p>Salinities at the end of a step follow from the water moved in it, implicitly, so that a small
- * chamber through which much water passes takes the salinity of what enters it. Each account gives to one
- * place what it takes from the other, so salt is kept to rounding. Salt is counted as salinity times
- * volume; the density is that of the whole installation.
+ * chamber through which much water passes takes the salinity of what enters it. Each account gives
+ * to one place what it takes from the other, so salt is kept to rounding. Salt is counted as
+ * salinity times volume; the density is that of the whole installation.
  */
 final class Salt {
 
@@ -108,7 +108,8 @@ final class Salt {
       }
     }
     for (int a = 0; a < moved.length; a++) {
-      int source = moved[a] >= 0 ? network.accounts().get(a).from() : network.accounts().get(a).to();
+      int source =
+          moved[a] >= 0 ? network.accounts().get(a).from() : network.accounts().get(a).to();
       if (moved[a] != 0 && !isPool(source) && Math.abs(outside[source] - found) > SAME) {
         return Double.NaN;
       }

@@ -8,9 +8,9 @@ import java.util.List;
 /**
  * When a tee takes air, and when it is full again.
  *
- * <p>Air reaches a full tee through a leg that has run empty down to it. Open to the air, it is a small
- * pool from which water runs on over the lips of the pipes that lead down; it is full again when it
- * stands its own bore deep.
+ * <p>Air reaches a full tee through a leg that has run empty down to it. Open to the air, it is a
+ * small pool from which water runs on over the lips of the pipes that lead down; it is full again
+ * when it stands its own bore deep.
  */
 final class TeeTriggers {
 
@@ -41,8 +41,7 @@ final class TeeTriggers {
                 () -> state.teeRunsOff[tee] = false));
       } else {
         triggers.add(
-            new Trigger(
-                () -> network.tees().get(tee).bore() - depth(tee), () -> close(tee)));
+            new Trigger(() -> network.tees().get(tee).bore() - depth(tee), () -> close(tee)));
       }
     }
   }

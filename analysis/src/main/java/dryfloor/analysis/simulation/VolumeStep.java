@@ -64,14 +64,20 @@ final class VolumeStep {
   }
 
   /**
-   * Takes a step. The field must hold flows and slopes at its beginning; afterwards it holds flows
-   * (no slopes) at its end.
+   * Takes a step. Afterwards the field holds the flows at its end.
    *
+   * @param from volumes at the beginning (m³)
+   * @param areas of all places at the beginning (m²)
+   * @param gains of all places at the beginning (m³/s)
    * @param slopes of the flows at the beginning
+   * @param h length of the step (s)
+   * @param slopesAtEnd takes the slopes of the flows at the end
    * @return the error against what is allowed; the step is good up to 1
    */
-  double take(double[] from, Slopes slopes, double[] gainsAtStart, double h) {
-    System.arraycopy(gainsAtStart, 0, gains0, 0, places);
+  double take(
+      double[] from, double[] areas, double[] gains, Slopes slopes, double h, Slopes slopesAtEnd) {
+    System.arraycopy(gains, 0, gains0, 0, places);
+    System.arraycopy(areas, 0, areas0, 0, places);
     int size = factor(slopes, h);
 
     solve(slopes, h, gains0, k1, size);
