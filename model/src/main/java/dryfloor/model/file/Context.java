@@ -1,0 +1,4 @@
+package dryfloor.model.file;
+
+/** What every part of the reader needs to know about the file it reads. */
+record Context(Problems problems, DrawnIds ids, Elevations elevations) {}

@@ -1,0 +1,68 @@
+package dryfloor.model.file;
+
+import dryfloor.model.Installation;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads installation files. Whatever is wrong is reported with its place and with what would be
+ * right, everything at once; only a syntax error hides what comes after it.
+ */
+public final class InstallationFile {
+
+  /** More elements and parts than any building has; above it an answer could take days. */
+  public static final int MOST_COMPONENTS = 20_000;
+
+  private InstallationFile() {}
+
+  /** Reads a file of at most 16 MB; a missing or unreadable one is rejected like a wrong one. */
+  public static Reading read(Path file) {
+    Problems problems = new Problems();
+    return FileText.read(file, problems)
+        .map(text -> read(text, FileVersion.NEWEST, problems))
+        .orElseGet(() -> new Reading.Rejected(problems.inOrder()));
+  }
+
+  /** Reads the text of a file. */
+  public static Reading readText(String text) {
+    return read(text, FileVersion.NEWEST, new Problems());
+  }
+
+  static Reading read(String text, FileVersion version, Problems problems) {
+    return LocatedReader.read(text, problems)
+        .flatMap(value -> root(value, problems))
+        .flatMap(root -> version.bringUp(root, problems))
+        .flatMap(root -> installation(root, problems))
+        .orElseGet(() -> new Reading.Rejected(problems.inOrder()));
+  }
+
+  private static Optional<Located.Structure> root(Located value, Problems problems) {
+    if (value instanceof Located.Structure root) {
+      return Optional.of(root);
+    }
+    problems.add(
+        value.place(),
+        "the file holds " + value.description(),
+        "it begins with an object: { \"dryfloor\": 1, ...");
+    return Optional.empty();
+  }
+
+  private static Optional<Reading> installation(Located.Structure root, Problems problems) {
+    DrawnIds ids = DrawnIds.of(root, problems);
+    if (ids.count() > MOST_COMPONENTS) {
+      problems.add(
+          root.place(),
+          "the file draws " + ids.count() + " components",
+          "at most " + MOST_COMPONENTS + "; split the installation into parts that share no water");
+      return Optional.empty();
+    }
+    Context context = new Context(problems, ids, new Elevations(ids));
+    Fields fields = new Fields(root, Form.INSTALLATION, context);
+    Installation installation = InstallationReader.read(fields);
+    if (!problems.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(new Reading.Read(installation, List.of()));
+  }
+}

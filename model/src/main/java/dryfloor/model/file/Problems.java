@@ -1,0 +1,45 @@
+package dryfloor.model.file;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Collects what is wrong while a file is read; at most one problem of a kind for each place. */
+final class Problems {
+
+  /** A reader needs the first few; a file of nothing but mistakes must not fill the screen. */
+  static final int MOST_REPORTED = 500;
+
+  private final List<Problem> found = new ArrayList<>();
+  private final Set<String> paths = new HashSet<>();
+  private int unreported;
+
+  void add(FilePlace place, String message, String remedy) {
+    paths.add(place.path());
+    if (found.size() >= MOST_REPORTED) {
+      unreported++;
+      return;
+    }
+    found.add(new Problem(place.line(), place.column(), place.path(), message, remedy));
+  }
+
+  boolean isEmpty() {
+    return found.isEmpty();
+  }
+
+  boolean concern(FilePlace place) {
+    return paths.contains(place.path());
+  }
+
+  /** All problems in the order of the file. */
+  List<Problem> inOrder() {
+    List<Problem> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    if (unreported > 0) {
+      sorted.add(new Problem(1, 1, "", unreported + " further problems", "mend those above first"));
+    }
+    return List.copyOf(sorted);
+  }
+}

@@ -1,0 +1,138 @@
+package dryfloor.model.unit;
+
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads quantities as people write them: "32 mm", "1 1/4 in", "300 gal(US)", "4 L/min", "25 °C",
+ * "50 %". The bare word "gal" is refused because it says nothing about which gallon.
+ */
+public final class QuantityText {
+
+  private static final Pattern PARTS =
+      Pattern.compile("([-+]?[0-9.,]+(?:[eE][-+]?\\d+)?(?:[ -]\\d+/\\d+|/\\d+)?)\\s*(.*)");
+  private static final Pattern DECIMAL =
+      Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
+  private static final Pattern FRACTION = Pattern.compile("([-+]?)(?:(\\d+)[ -])?(\\d+)/(\\d+)");
+
+  private QuantityText() {}
+
+  /** What a text turned out to be. */
+  public sealed interface Parsed {
+
+    /** A value in the unit inside (SI, °C, g/kg, fraction of one). */
+    record Value(double inside) implements Parsed {}
+
+    /**
+     * Not a quantity of the kind asked for.
+     *
+     * @param found what it is, as a sentence without its full stop: "'32 kg' is a mass"
+     * @param wanted what would be right, to follow on "is" or "write": "a length such as "32 mm""
+     */
+    record Unfit(String found, String wanted) implements Parsed {}
+  }
+
+  /** Reads a text as a quantity of this kind; anything finite and of sensible size will do. */
+  public static Parsed parse(QuantityKind kind, String text) {
+    Matcher parts = PARTS.matcher(text.strip());
+    if (!parts.matches()) {
+      return unfit(kind, "'" + text + "' does not begin with a number");
+    }
+    Optional<Double> value = number(parts.group(1));
+    if (value.isEmpty()) {
+      return notANumber(kind, text);
+    }
+    String symbol = parts.group(2).strip().replace(" (", "(");
+    return symbol.isEmpty()
+        ? withoutUnit(kind, text, value.get())
+        : withUnit(kind, text, value.get(), symbol);
+  }
+
+  /** Judges a plain number as a quantity of this kind. */
+  public static Parsed parse(QuantityKind kind, double number) {
+    return withoutUnit(kind, plain(number), number);
+  }
+
+  private static Parsed withoutUnit(QuantityKind kind, String text, double value) {
+    return kind.needsNoUnit()
+        ? bounded(kind, text, value)
+        : unfit(kind, "'" + text + "' has no unit");
+  }
+
+  private static Parsed withUnit(QuantityKind kind, String text, double value, String symbol) {
+    Optional<KnownUnit> unit = KnownUnit.find(symbol);
+    if (unit.isEmpty()) {
+      return unknownUnit(kind, text, symbol);
+    }
+    return kind.accepts(unit.get().kind())
+        ? bounded(kind, text, unit.get().toInside(value))
+        : unfit(kind, "'" + text + "' is " + unit.get().kind().description());
+  }
+
+  private static Parsed bounded(QuantityKind kind, String text, double inside) {
+    if (!Double.isFinite(inside)) {
+      return unfit(kind, "'" + text + "' is not a finite number");
+    }
+    boolean temperature = kind == QuantityKind.TEMPERATURE;
+    double size = temperature ? inside : Math.abs(inside);
+    if (size > kind.largest()) {
+      return unfit(kind, "'" + text + "' is absurdly large for " + kind.description());
+    }
+    if (size < kind.smallest() && (temperature || size != 0)) {
+      return unfit(kind, "'" + text + "' is absurdly small for " + kind.description());
+    }
+    return new Parsed.Value(inside);
+  }
+
+  private static Parsed unknownUnit(QuantityKind kind, String text, String symbol) {
+    if (symbol.startsWith("gal")) {
+      return new Parsed.Unfit(
+          "'" + text + "' does not say which gallon",
+          kind.description() + " in gal(US) or gal(UK)");
+    }
+    return KnownUnit.findIgnoringCapitals(symbol)
+        .map(
+            meant ->
+                unfit(
+                    kind,
+                    "'"
+                        + symbol
+                        + "' in '"
+                        + text
+                        + "' is no unit (capitals matter: "
+                        + meant.symbol()
+                        + ")"))
+        .orElseGet(() -> unfit(kind, "'" + symbol + "' in '" + text + "' is no unit known here"));
+  }
+
+  private static Parsed notANumber(QuantityKind kind, String text) {
+    if (text.contains(",")) {
+      return unfit(kind, "'" + text + "' has a comma; decimals take a point, thousands no mark");
+    }
+    return unfit(kind, "'" + text + "' does not begin with a number");
+  }
+
+  private static Parsed unfit(QuantityKind kind, String found) {
+    return new Parsed.Unfit(found, kind.wanted());
+  }
+
+  private static Optional<Double> number(String text) {
+    if (DECIMAL.matcher(text).matches()) {
+      return Optional.of(Double.parseDouble(text));
+    }
+    Matcher fraction = FRACTION.matcher(text);
+    if (!fraction.matches()) {
+      return Optional.empty();
+    }
+    double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
+    double part = Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4));
+    return Optional.of(fraction.group(1).equals("-") ? -(whole + part) : whole + part);
+  }
+
+  private static String plain(double number) {
+    return number == Math.rint(number) && Math.abs(number) < 1e15
+        ? Long.toString((long) number)
+        : Double.toString(number);
+  }
+}
