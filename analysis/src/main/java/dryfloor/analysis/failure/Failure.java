@@ -39,6 +39,12 @@ public sealed interface Failure {
 
   record PumpWorksAgainstShutValve(String pump, String valve) implements Failure {}
 
+  /**
+   * The shaft seal or casing of a pump that stands outside the water it draws lets water out, as
+   * much as a drip.
+   */
+  record PumpSealLeaks(String pump) implements Failure {}
+
   record CirculationPumpThrowsWaterOut(String pump) implements Failure {}
 
   // Devices.
@@ -48,6 +54,9 @@ public sealed interface Failure {
   record DeviceLidOpens(String device) implements Failure {}
 
   record DeviceConnectionLetsGo(String device) implements Failure {}
+
+  /** A purifier's own shut-off fails, and so does everything behind it that should stop it. */
+  record PurifierRunsOn(String purifier) implements Failure {}
 
   // Check valves, siphon breaks, valves.
 

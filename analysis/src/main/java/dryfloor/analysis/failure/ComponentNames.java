@@ -1,0 +1,58 @@
+package dryfloor.analysis.failure;
+
+import dryfloor.model.Installation;
+import dryfloor.model.element.Control.LevelSwitch;
+import dryfloor.model.element.Element;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/** Names of the drawing's components, as a sentence needs them. */
+final class ComponentNames {
+
+  private final Drawing drawing;
+  private final Map<String, String> names = new HashMap<>();
+
+  ComponentNames(Installation installation) {
+    this.drawing = new Drawing(installation);
+    installation.elements().forEach((Element element) -> names.put(element.id(), element.name()));
+    installation.runs().stream()
+        .flatMap(run -> run.parts().stream())
+        .forEach(part -> names.put(part.id(), part.name()));
+  }
+
+  /** A name that opens a sentence, such as "Chiller union". */
+  String atStart(String id) {
+    String name = name(id);
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
+  /** A name inside a sentence, such as "the chiller union" or "the UV lamp". */
+  String inside(String id) {
+    String name = name(id);
+    String first = name.split(" ", 2)[0];
+    boolean ordinaryWord =
+        first.length() > 1
+            && first.substring(1).equals(first.substring(1).toLowerCase(Locale.ROOT));
+    String lowered =
+        ordinaryWord ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+    return lowered.startsWith("the ") ? lowered : "the " + lowered;
+  }
+
+  String vesselAtEnd(String run, Failure.End end) {
+    return new RunEffects(drawing).opening(run, end).at();
+  }
+
+  LevelSwitch.Action action(String levelSwitch) {
+    return drawing.element(LevelSwitch.class, levelSwitch).action();
+  }
+
+  private String name(String id) {
+    String name = names.get(id);
+    if (name == null || name.isBlank()) {
+      throw new IllegalArgumentException(
+          "the drawing has nothing with the id \"" + id + "\" that has a name");
+    }
+    return name;
+  }
+}

@@ -1,0 +1,126 @@
+package dryfloor.analysis.failure;
+
+import dryfloor.model.element.Drain;
+import dryfloor.model.element.Junction;
+import dryfloor.model.element.Run;
+import dryfloor.model.element.RunEnd;
+import dryfloor.model.element.RunEnd.Opening;
+import dryfloor.model.element.Supply;
+import dryfloor.model.element.Vessel;
+import dryfloor.model.part.Part;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+
+/** How high a run lies along its length: straight between its ends and waypoints. */
+final class RunProfile {
+
+  /** Two places within this height (m) and with nothing higher between are the same low stretch. */
+  private static final double SAME_HEIGHT = 0.01;
+
+  private final Drawing drawing;
+  private final Run run;
+  private final List<Point> points = new ArrayList<>();
+
+  /**
+   * A place on a run.
+   *
+   * @param along distance from the first end (m)
+   * @param elevation of the run there (m)
+   */
+  record Point(double along, double elevation) {}
+
+  RunProfile(Drawing drawing, Run run) {
+    this.drawing = drawing;
+    this.run = run;
+    points.add(new Point(0, elevation(run.from())));
+    run.waypoints().forEach(point -> points.add(new Point(point.along(), point.elevation())));
+    points.add(new Point(run.length(), elevation(run.to())));
+  }
+
+  /** Elevation of the run (m) at a distance from its first end (m). */
+  double elevationAt(double along) {
+    for (int i = 1; i < points.size(); i++) {
+      Point before = points.get(i - 1);
+      Point after = points.get(i);
+      if (along <= after.along() && after.along() > before.along()) {
+        double share = Math.max(0, (along - before.along()) / (after.along() - before.along()));
+        return before.elevation() + share * (after.elevation() - before.elevation());
+      }
+    }
+    return points.getLast().elevation();
+  }
+
+  /**
+   * The lowest place at which the run can come apart outside the vessels that its ends reach into;
+   * none for a run that stays inside them. The stretch between a free end and the rim, and the one
+   * between a standpipe's lip and the bottom it passes through, lie inside.
+   */
+  Optional<Point> lowestOutside() {
+    List<Point> fromFirst = outside(points, run.from());
+    List<Point> fromBoth = outside(fromFirst.reversed(), run.to()).reversed();
+    return fromBoth.stream().min(Comparator.comparingDouble(Point::elevation));
+  }
+
+  /** Whether one of the run's joints sits at this low place, give or take 10 mm. */
+  boolean hasJointAt(Point low) {
+    return run.parts().stream()
+        .anyMatch(part -> part instanceof Part.Joint joint && sameLowStretch(joint, low));
+  }
+
+  private boolean sameLowStretch(Part.Joint joint, Point low) {
+    double first = Math.min(joint.along(), low.along());
+    double last = Math.max(joint.along(), low.along());
+    boolean nothingHigherBetween =
+        points.stream()
+            .filter(point -> point.along() > first && point.along() < last)
+            .allMatch(point -> point.elevation() <= low.elevation() + SAME_HEIGHT);
+    return Math.abs(joint.elevation() - low.elevation()) <= SAME_HEIGHT && nothingHigherBetween;
+  }
+
+  /** The points from where the run leaves the vessel at its end, which is the first point. */
+  private List<Point> outside(List<Point> fromEnd, RunEnd end) {
+    if (!(end instanceof Opening opening) || fromEnd.isEmpty()) {
+      return fromEnd;
+    }
+    List<Point> withoutEnd = fromEnd.subList(1, fromEnd.size());
+    if (!drawing.isVessel(opening.at())) {
+      return opening.kind() == Opening.Kind.FREE ? withoutEnd : fromEnd;
+    }
+    Vessel vessel = drawing.vessel(opening.at());
+    return switch (opening.kind()) {
+      case PORT -> fromEnd;
+      case FREE ->
+          opening.elevation() >= vessel.rim()
+              ? withoutEnd
+              : beyond(fromEnd, vessel.rim(), elevation -> elevation >= vessel.rim());
+      case STANDPIPE -> beyond(fromEnd, vessel.bottom(), elevation -> elevation <= vessel.bottom());
+    };
+  }
+
+  private static List<Point> beyond(List<Point> points, double edge, DoublePredicate isBeyond) {
+    for (int i = 1; i < points.size(); i++) {
+      Point inside = points.get(i - 1);
+      Point outside = points.get(i);
+      if (isBeyond.test(outside.elevation())) {
+        double share = (edge - inside.elevation()) / (outside.elevation() - inside.elevation());
+        double along = inside.along() + share * (outside.along() - inside.along());
+        List<Point> rest = new ArrayList<>(points.subList(i, points.size()));
+        rest.addFirst(new Point(along, edge));
+        return rest;
+      }
+    }
+    return List.of();
+  }
+
+  private double elevation(RunEnd end) {
+    return switch (end) {
+      case Opening opening -> opening.elevation();
+      case RunEnd.AtJunction junction -> drawing.element(Junction.class, junction.at()).elevation();
+      case RunEnd.AtSupply supply -> drawing.element(Supply.class, supply.at()).elevation();
+      case RunEnd.AtDrain drain -> drawing.element(Drain.class, drain.at()).elevation();
+    };
+  }
+}
