@@ -1,0 +1,27 @@
+package dryfloor.app.command;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.model.Installation;
+import java.util.List;
+
+/** Whoever answers questions about an installation. */
+public interface Analyst {
+
+  /** Every failure that the drawing can have. */
+  List<Failure> failures(Installation installation);
+
+  /** Normal operation. */
+  Outcome normal(Installation installation) throws BaselineProblem;
+
+  /** One failure. */
+  FailureResult answer(Installation installation, Failure failure) throws BaselineProblem;
+
+  /** Every failure, on so many threads. */
+  SweepResult everyFailure(Installation installation, int threads, Progress progress)
+      throws BaselineProblem;
+}

@@ -1,0 +1,122 @@
+package dryfloor.app.command;
+
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.app.report.CheckReport;
+import dryfloor.app.report.CheckSummary;
+import dryfloor.app.report.JsonAnswer;
+import dryfloor.app.report.ProblemReport;
+import dryfloor.app.report.Wording;
+import dryfloor.model.Installation;
+import dryfloor.model.file.Problem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Answers every failure of one or more drawings. */
+@Command(
+    name = "check",
+    description = "Answer every failure of a drawing, worst first.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the drawing is wrong,",
+      "3 a failure has no answer.",
+      "",
+      "Examples:",
+      "  dryfloor check shop.json",
+      "  dryfloor check shop.json --away 14d --units us",
+      "  dryfloor check drawings/ --json > answers.json"
+    })
+public final class CheckCommand implements Callable<Integer> {
+
+  private final Workplace workplace;
+  private final CheckSummary summary = new CheckSummary();
+  private final JsonAnswer answers = new JsonAnswer("check");
+
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE|FOLDER",
+      description = "Drawings; a folder means every .json file in it.")
+  private List<Path> files = List.of();
+
+  @Mixin private AnswerOptions options = new AnswerOptions();
+
+  @Option(names = "--json", description = "Write the answer as JSON for other programs.")
+  private boolean json;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "Work on so many failures at once. Default: as many as the machine allows.")
+  private int threads = Runtime.getRuntime().availableProcessors();
+
+  /** A command at this workplace. */
+  public CheckCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() {
+    if (threads < 1) {
+      workplace
+          .surface()
+          .complain("dryfloor: --threads is " + threads + "; it must be 1 or more\n");
+      return ExitCode.BAD_INPUT.number();
+    }
+    List<Loaded> all = workplace.drawings().loadAll(files);
+    ExitCode worst = ExitCode.FLOOR_DRY;
+    for (Loaded loaded : all) {
+      worst = worst.worse(check(loaded));
+    }
+    if (json) {
+      workplace.surface().answer(answers.text());
+    } else if (all.size() > 1) {
+      workplace.surface().answer(summary.text(workplace.surface().ink()));
+    }
+    return worst.number();
+  }
+
+  private ExitCode check(Loaded loaded) {
+    return switch (loaded) {
+      case Loaded.Refused refused -> refuse(refused.file(), refused.problems());
+      case Loaded.Drawing drawing -> check(drawing.file(), options.asked(drawing.installation()));
+    };
+  }
+
+  private ExitCode check(Path file, Installation installation) {
+    try (WatchedProgress progress =
+        new WatchedProgress(file.getFileName().toString(), workplace.surface())) {
+      SweepResult sweep = workplace.analyst().everyFailure(installation, threads, progress);
+      progress.close();
+      tell(file, sweep, options.wording(installation));
+      return ExitCode.of(sweep.results());
+    } catch (BaselineProblem problem) {
+      return refuse(file, List.of(BaselineComplaint.of(installation, problem)));
+    }
+  }
+
+  private void tell(Path file, SweepResult sweep, Wording wording) {
+    if (json) {
+      answers.answered(file, wording, Optional.of(sweep.normal()), sweep.worstFirst());
+      return;
+    }
+    summary.answered(file, sweep);
+    workplace.surface().answer(CheckReport.of(sweep, wording, workplace.surface().ink()) + "\n");
+  }
+
+  private ExitCode refuse(Path file, List<Problem> problems) {
+    if (json) {
+      answers.rejected(file, problems);
+    }
+    summary.refused(file);
+    Surface surface = workplace.surface();
+    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
+    return ExitCode.BAD_INPUT;
+  }
+}

@@ -1,0 +1,75 @@
+package dryfloor.app.command;
+
+import dryfloor.model.file.Problem;
+import dryfloor.model.file.Reading;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Finds and reads the drawings that were asked for; a folder means every .json file in it. */
+final class Drawings {
+
+  private final DrawingReader reader;
+
+  Drawings(DrawingReader reader) {
+    this.reader = reader;
+  }
+
+  List<Loaded> loadAll(List<Path> filesAndFolders) {
+    List<Loaded> loaded = new ArrayList<>();
+    for (Path path : filesAndFolders) {
+      if (Files.isDirectory(path)) {
+        loaded.addAll(loadFolder(path));
+      } else {
+        loaded.add(load(path));
+      }
+    }
+    return loaded;
+  }
+
+  Loaded load(Path file) {
+    if (Files.isDirectory(file)) {
+      return refused(file, "this is a folder", "name one file in it");
+    }
+    if (!Files.exists(file)) {
+      return refused(
+          file, "there is no such file", "check its name; 'dryfloor new' writes one to begin with");
+    }
+    try {
+      return switch (reader.read(file)) {
+        case Reading.Read read -> new Loaded.Drawing(file, read.installation(), read.warnings());
+        case Reading.Rejected rejected -> new Loaded.Refused(file, rejected.problems());
+      };
+    } catch (AccessDeniedException e) {
+      return refused(file, "you may not read this file", "ask for the right to read it");
+    } catch (IOException e) {
+      return refused(file, "the file can't be read: " + e.getMessage(), "check the file");
+    }
+  }
+
+  private List<Loaded> loadFolder(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      List<Loaded> loaded =
+          files
+              .filter(file -> file.getFileName().toString().endsWith(".json"))
+              .filter(Files::isRegularFile)
+              .sorted()
+              .map(this::load)
+              .toList();
+      return loaded.isEmpty()
+          ? List.of(refused(folder, "no .json file is in this folder", "name a drawing"))
+          : loaded;
+    } catch (IOException e) {
+      return List.of(
+          refused(folder, "the folder can't be read: " + e.getMessage(), "check the folder"));
+    }
+  }
+
+  private static Loaded refused(Path file, String message, String remedy) {
+    return new Loaded.Refused(file, List.of(new Problem(1, 1, "", message, remedy)));
+  }
+}

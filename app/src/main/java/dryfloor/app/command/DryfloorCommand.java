@@ -1,0 +1,26 @@
+package dryfloor.app.command;
+
+import picocli.CommandLine.Command;
+
+/** What all the commands belong to; asked alone it shows its help. */
+@Command(
+    name = "dryfloor",
+    version = "dryfloor 0.1.0",
+    mixinStandardHelpOptions = true,
+    description = {
+      "When one thing fails, where does the water end up, and does the floor stay dry?"
+    },
+    footer = {
+      "",
+      "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the input is wrong,",
+      "3 there is no answer.",
+      "",
+      "Examples:",
+      "  dryfloor new -o shop.json           write a drawing to begin with",
+      "  dryfloor check shop.json            every failure, worst first",
+      "  dryfloor tell shop.json power       one failure in full",
+      "  dryfloor draw shop.json power       a picture, before and after",
+      "",
+      "NO_COLOR=1 turns colours off; DRYFLOOR_TRACE=1 shows where in the program an error arose."
+    })
+public final class DryfloorCommand {}

@@ -1,0 +1,36 @@
+package dryfloor.app.command;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.Sweep;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.model.Installation;
+import java.util.List;
+
+/** Asks the sweep of the analysis. */
+public final class SweepAnalyst implements Analyst {
+
+  @Override
+  public List<Failure> failures(Installation installation) {
+    return List.of(new Failure.BuildingLosesPower());
+  }
+
+  @Override
+  public Outcome normal(Installation installation) throws BaselineProblem {
+    return Sweep.everyFailure(installation, 1, Progress.NONE).normal();
+  }
+
+  @Override
+  public FailureResult answer(Installation installation, Failure failure) throws BaselineProblem {
+    return Sweep.together(installation, List.of(failure));
+  }
+
+  @Override
+  public SweepResult everyFailure(Installation installation, int threads, Progress progress)
+      throws BaselineProblem {
+    return Sweep.everyFailure(installation, threads, progress);
+  }
+}

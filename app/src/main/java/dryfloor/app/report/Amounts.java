@@ -1,0 +1,108 @@
+package dryfloor.app.report;
+
+import dryfloor.model.unit.QuantityFormat;
+import dryfloor.model.unit.Units;
+import java.util.Locale;
+
+/**
+ * Quantities in the words of a report: as {@link QuantityFormat} writes them, with signs for
+ * changes, hourly flows for what drips on for days, and nothing at all called nothing.
+ *
+ * @param units that the reader asked for
+ */
+public record Amounts(Units units) {
+
+  /** Less than a drop (m³) is rounding, not water. */
+  private static final double DROP = 5e-8;
+
+  private static final double LITRE_PER_HOUR = 1e-3 / 3600;
+  private static final double US_GALLON_PER_HOUR = 231 * 0.0254 * 0.0254 * 0.0254 / 3600;
+
+  /** A height or depth (m). */
+  public String level(double metres) {
+    return plainZero(format().level(metres));
+  }
+
+  /** An elevation in the building (m). */
+  public String elevation(double metres) {
+    String text = plainZero(format().length(metres));
+    return metres > 0 ? "+" + text : text;
+  }
+
+  /** A change of height (m), with its sign. */
+  public String levelChange(double metres) {
+    return signed(level(metres));
+  }
+
+  /** A volume (m³). */
+  public String volume(double cubicMetres) {
+    if (Math.abs(cubicMetres) < DROP) {
+      return volumeZero();
+    }
+    return switch (units) {
+      case METRIC ->
+          Math.abs(cubicMetres) < 1e-3
+              ? Math.round(cubicMetres * 1e6) + " mL"
+              : wholeAboveTen(format().volume(cubicMetres));
+      case US -> wholeAboveTen(format().volume(cubicMetres)).replace("gal(US)", "gal");
+    };
+  }
+
+  /** A change of volume (m³), with its sign. */
+  public String volumeChange(double cubicMetres) {
+    return Math.abs(cubicMetres) < DROP ? volumeZero() : signed(volume(cubicMetres));
+  }
+
+  /** A flow (m³/s) by the hour, as one that goes on is best understood. */
+  public String hourlyFlow(double flow) {
+    return switch (units) {
+      case METRIC -> number(flow / LITRE_PER_HOUR) + " L/h";
+      case US -> number(flow / US_GALLON_PER_HOUR) + " gal/h";
+    };
+  }
+
+  /** A time (s). */
+  public String time(double seconds) {
+    return seconds == 0 ? "0 s" : format().time(seconds);
+  }
+
+  /** A long time (s) in hours only, as unattended time is spoken of: "72 h". */
+  public String hours(double seconds) {
+    return number(seconds / 3600).replaceFirst("\\.0$", "") + " h";
+  }
+
+  /** A salinity (g/kg). */
+  public String salinity(double salinity) {
+    return format().salinity(salinity);
+  }
+
+  private QuantityFormat format() {
+    return new QuantityFormat(units);
+  }
+
+  private String volumeZero() {
+    return switch (units) {
+      case METRIC -> "0 L";
+      case US -> "0 gal";
+    };
+  }
+
+  private static String signed(String text) {
+    boolean zero = text.startsWith("0 ") || text.matches("0\\.0+ .*");
+    return zero || text.startsWith("-") ? text : "+" + text;
+  }
+
+  private static String plainZero(String text) {
+    return text.matches("-?0(\\.0+)? .*") ? text.replaceFirst("-?0(\\.0+)?", "0") : text;
+  }
+
+  private static String wholeAboveTen(String text) {
+    int space = text.indexOf(' ');
+    double value = Double.parseDouble(text.substring(0, space));
+    return Math.abs(value) < 10 ? text : Math.round(value) + text.substring(space);
+  }
+
+  private static String number(double value) {
+    return String.format(Locale.ROOT, value < 9.95 ? "%.1f" : "%.0f", value);
+  }
+}

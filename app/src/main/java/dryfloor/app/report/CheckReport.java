@@ -1,0 +1,146 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.Note;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.app.report.TextTable.Column;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Every failure of one drawing, worst first. */
+public final class CheckReport {
+
+  private final Wording wording;
+  private final SweepResult sweep;
+  private final Lines lines;
+
+  private CheckReport(Wording wording, SweepResult sweep, Ink ink) {
+    this.wording = wording;
+    this.sweep = sweep;
+    this.lines = new Lines(ink);
+  }
+
+  /** The whole report. */
+  public static String of(SweepResult sweep, Wording wording, Ink ink) {
+    CheckReport report = new CheckReport(wording, sweep, ink);
+    report.head();
+    report.table();
+    report.unanswered();
+    report.skipped();
+    report.hidden();
+    report.normal();
+    CareSection.write(wording, report.lines);
+    return report.lines.text();
+  }
+
+  private void head() {
+    Tally tally = Tally.of(sweep.results());
+    lines.add(lines.ink().heading(wording.installation().name()));
+    lines.add(tally.total() + " failures: " + tally.words() + ".");
+    worst()
+        .ifPresent(
+            worst ->
+                lines.paragraph(
+                    "",
+                    "Worst: "
+                        + FailureLabel.name(worst.failure(), wording.installation())
+                        + ": "
+                        + Whereabouts.of(wording, worst.outcome())
+                        + ", first after "
+                        + Whereabouts.time(wording, worst.outcome())
+                        + "."));
+    lines.blank();
+  }
+
+  private Optional<FailureResult.Answered> worst() {
+    return sweep.results().stream()
+        .filter(FailureResult.Answered.class::isInstance)
+        .map(FailureResult.Answered.class::cast)
+        .filter(answered -> Answer.of(answered) == Answer.WET)
+        .max(Comparator.comparingDouble(answered -> answered.outcome().reachedFloors()));
+  }
+
+  private void table() {
+    TextTable table =
+        new TextTable(
+            Column.left("answer"),
+            Column.left("failure"),
+            Column.left("where the water is"),
+            Column.left("margin"),
+            Column.right("time"),
+            Column.left("id"));
+    for (FailureResult result : sweep.worstFirst()) {
+      row(table, result);
+    }
+    lines.table(table);
+  }
+
+  private void row(TextTable table, FailureResult result) {
+    String answer = lines.ink().answer(Answer.of(result));
+    String name = FailureLabel.name(result.failure(), wording.installation());
+    String id = lines.ink().faint(FailureLabel.id(result.failure()));
+    switch (result) {
+      case FailureResult.Answered answered -> {
+        Outcome outcome = answered.outcome();
+        table.row(
+            answer,
+            name,
+            Whereabouts.of(wording, outcome),
+            Whereabouts.margin(wording, outcome),
+            Whereabouts.time(wording, outcome),
+            id);
+      }
+      case FailureResult.Unanswered unanswered -> table.row(answer, name, "", "", "", id);
+      case FailureResult.Skipped skipped -> {}
+    }
+  }
+
+  private void unanswered() {
+    List<FailureResult.Unanswered> open = of(FailureResult.Unanswered.class);
+    if (!open.isEmpty()) {
+      lines.heading("No answer, which never counts as dry");
+      open.forEach(result -> reason(result, result.reason()));
+    }
+  }
+
+  private void skipped() {
+    List<FailureResult.Skipped> skipped = of(FailureResult.Skipped.class);
+    if (!skipped.isEmpty()) {
+      lines.heading("Switched off in the drawing");
+      skipped.forEach(result -> reason(result, result.reason()));
+    }
+  }
+
+  private <R extends FailureResult> List<R> of(Class<R> kind) {
+    return sweep.worstFirst().stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  private void reason(FailureResult result, String reason) {
+    lines.paragraph(
+        "  ", "    ", FailureLabel.name(result.failure(), wording.installation()) + ": " + reason);
+  }
+
+  private void hidden() {
+    List<FailureResult> hidden =
+        sweep.worstFirst().stream()
+            .filter(result -> FailureLabel.hidden(result.failure()))
+            .toList();
+    if (!hidden.isEmpty()) {
+      lines.heading("Hidden: these show nothing until something else fails, so test them");
+      hidden.forEach(
+          result -> lines.add("  " + FailureLabel.name(result.failure(), wording.installation())));
+    }
+  }
+
+  private void normal() {
+    List<Note> elsewhere =
+        sweep.normal().notes().stream().filter(Note.SettlesElsewhere.class::isInstance).toList();
+    if (!elsewhere.isEmpty()) {
+      lines.heading("Normal operation");
+      NoteSentence sentence = new NoteSentence(wording);
+      elsewhere.forEach(note -> lines.paragraph("  ", "    ", sentence.of(note)));
+    }
+  }
+}

@@ -1,0 +1,98 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.model.file.Problem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** An answer for other programs, in the format that the package description lays down. */
+public final class JsonAnswer {
+
+  private static final int FORMAT = 1;
+  private static final JsonMapper JSON =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+  private final ObjectNode root = JSON.createObjectNode();
+  private final ArrayNode drawings;
+
+  /**
+   * An answer to this command.
+   *
+   * @param kind "check" or "tell"
+   */
+  public JsonAnswer(String kind) {
+    root.put("dryfloorAnswer", FORMAT);
+    root.put("kind", kind);
+    root.put("statement", Cautions.STATEMENT);
+    drawings = root.putArray("drawings");
+  }
+
+  /** A file that could not be answered. */
+  public void rejected(Path file, List<Problem> problems) {
+    ArrayNode list = drawings.addObject().put("file", file.toString()).putArray("problems");
+    for (Problem problem : problems) {
+      list.addObject()
+          .put("line", problem.line())
+          .put("column", problem.column())
+          .put("path", problem.path())
+          .put("message", problem.message())
+          .put("remedy", problem.remedy());
+    }
+  }
+
+  /** The answers for a file. */
+  public void answered(
+      Path file, Wording wording, Optional<Outcome> normal, List<FailureResult> results) {
+    ObjectNode drawing = drawings.addObject();
+    drawing.put("file", file.toString());
+    drawing.put("installation", wording.installation().name());
+    drawing.put("away_s", wording.installation().conditions().away());
+    normal.ifPresent(outcome -> new JsonOutcome(wording, drawing.putObject("normal")).put(outcome));
+    Tally tally = Tally.of(results);
+    drawing
+        .putObject("totals")
+        .put("wet", tally.of(Answer.WET))
+        .put("caught", tally.of(Answer.CAUGHT))
+        .put("dry", tally.of(Answer.DRY))
+        .put("noAnswer", tally.of(Answer.NO_ANSWER))
+        .put("skipped", tally.of(Answer.SKIPPED));
+    ArrayNode failures = drawing.putArray("failures");
+    results.forEach(result -> put(failures.addObject(), result, wording));
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** The text, ending in a line break. */
+  public String text() {
+    return JSON.writeValueAsString(root) + "\n";
+  }
+
+  private static void put(ObjectNode node, FailureResult result, Wording wording) {
+    node.put("id", FailureLabel.id(result.failure()));
+    node.put("name", FailureLabel.name(result.failure(), wording.installation()));
+    node.put("answer", Answer.of(result).name());
+    node.put("hidden", FailureLabel.hidden(result.failure()));
+    switch (result) {
+      case FailureResult.Answered answered -> {
+        node.put("sentence", new VerdictSentence(wording).of(answered.outcome()));
+        new JsonOutcome(wording, node.putObject("outcome")).put(answered.outcome());
+      }
+      case FailureResult.Unanswered unanswered -> node.put("reason", unanswered.reason());
+      case FailureResult.Skipped skipped -> node.put("reason", skipped.reason());
+    }
+  }
+
+  private static void cautions(ArrayNode list, Wording wording) {
+    for (Caution caution : new Cautions(wording).all()) {
+      list.addObject()
+          .put("topic", caution.topic())
+          .put("text", caution.text())
+          .put("source", caution.source());
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.Ledger;
+import dryfloor.model.Installation;
+import java.util.HashMap;
+import java.util.Map;
+
+/** What people call the things of a drawing, by id. */
+public final class Names {
+
+  private final Map<String, String> byId = new HashMap<>();
+
+  private Names(Installation installation) {
+    byId.put(Ledger.BEYOND, "beyond the drawing");
+    byId.put(Ledger.OUTSIDE, "outside");
+    installation.elements().forEach(element -> byId.put(element.id(), element.name()));
+    installation.runs().stream()
+        .flatMap(run -> run.parts().stream())
+        .forEach(part -> byId.put(part.id(), part.name()));
+  }
+
+  /** The names in an installation. */
+  public static Names of(Installation installation) {
+    return new Names(installation);
+  }
+
+  /** The name as it was given; an id that is nobody's is its own name. */
+  public String of(String id) {
+    String name = byId.getOrDefault(id, id);
+    return name.isBlank() ? id : name;
+  }
+
+  /** With its article, inside a sentence: "the cellar floor". */
+  String the(String id) {
+    if (id.equals(Ledger.BEYOND) || id.equals(Ledger.OUTSIDE)) {
+      return of(id);
+    }
+    String name = of(id);
+    String bare = name.regionMatches(true, 0, "the ", 0, 4) ? name.substring(4) : name;
+    return "the " + inSentence(bare);
+  }
+
+  /** With its article, at the head of a sentence: "The cellar floor". */
+  String theAtStart(String id) {
+    return Sentences.capital(the(id));
+  }
+
+  /** Without an article, as a heading or label inside a line: "cellar floor". */
+  String inSentence(String name) {
+    boolean ordinaryWord =
+        name.length() > 1
+            && Character.isUpperCase(name.charAt(0))
+            && Character.isLowerCase(name.charAt(1));
+    return ordinaryWord ? Character.toLowerCase(name.charAt(0)) + name.substring(1) : name;
+  }
+
+  /** The name in small letters, for a cell of a table: "cellar floor". */
+  String small(String id) {
+    return inSentence(of(id));
+  }
+}

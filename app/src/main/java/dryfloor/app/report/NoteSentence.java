@@ -1,0 +1,48 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.Note;
+
+/** Doubts and limits of an answer as sentences. */
+final class NoteSentence {
+
+  private final Wording wording;
+
+  NoteSentence(Wording wording) {
+    this.wording = wording;
+  }
+
+  String of(Note note) {
+    return switch (note) {
+      case Note.SiphonBreakInDoubt doubt ->
+          "In doubt: no published rule says whether "
+              + the(doubt.siphonBreak())
+              + " is big enough to stop the siphon. Both cases were worked out; this is the worse"
+              + (doubt.worked() ? " one, in which it does." : " one, in which it does not.");
+      case Note.SiphonBreakTooSmall small ->
+          start(small.siphonBreak()) + " is far too small for its pipe and was taken as closed.";
+      case Note.CrestAtVapourPressure crest ->
+          "The pressure at the crest of "
+              + the(crest.run())
+              + " falls so low that the water boils there, which holds the flow back.";
+      case Note.MayFloat floating ->
+          start(floating.vessel())
+              + " could float up in the water around it, tear its pipes and spill. That is not"
+              + " part of this answer: fasten it or weigh it down.";
+      case Note.SettlesElsewhere settles ->
+          "In normal operation "
+              + the(settles.vessel())
+              + " settles "
+              + wording.amounts().level(Math.abs(settles.settled() - settles.declared()))
+              + (settles.settled() > settles.declared() ? " above" : " below")
+              + " the level drawn.";
+    };
+  }
+
+  private String the(String id) {
+    return wording.names().the(id);
+  }
+
+  private String start(String id) {
+    return wording.names().theAtStart(id);
+  }
+}

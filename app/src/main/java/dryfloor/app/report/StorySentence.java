@@ -1,0 +1,97 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.StoryEvent;
+
+/** One event of the story as a sentence for everybody. */
+public final class StorySentence {
+
+  private final Wording wording;
+
+  /** Sentences about this installation. */
+  public StorySentence(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** The sentence, without its time. */
+  public String of(StoryEvent event) {
+    return switch (event.what()) {
+      case POWER_LOST -> subject(event) + " loses its power.";
+      case POWER_BACK -> subject(event) + " has power again.";
+      case STOPS -> subject(event) + " stops" + because(event, ": ", " has switched it off") + ".";
+      case STARTS -> subject(event) + " starts" + because(event, ": ", " calls for it") + ".";
+      case OPENS -> subject(event) + " opens.";
+      case CLOSES -> subject(event) + " closes.";
+      case ACTS -> subject(event) + " acts" + because(event, " on the water in ", "") + ".";
+      case LETS_GO -> subject(event) + " lets go" + because(event, " on the water in ", "") + ".";
+      case RUNS_BACKWARDS ->
+          "Water runs backwards through " + the(event.subject()) + into(event) + ".";
+      case TAKES_AIR_AT_OPENING ->
+          "Air gets into "
+              + the(event.subject())
+              + because(event, ": its opening in ", " is uncovered")
+              + ".";
+      case SIPHON_BREAKS ->
+          subject(event) + " lets air in" + because(event, " and stops the flow in ", "") + ".";
+      case COLUMN_PARTS ->
+          "The water in "
+              + the(event.subject())
+              + " parts at the crest: no siphon lifts it that high.";
+      case RUN_EMPTIES -> subject(event) + " empties itself" + into(event) + allTold(event) + ".";
+      case RUN_PRIMES -> subject(event) + " fills and carries water over its crest again.";
+      case SUCKS_AIR ->
+          subject(event) + " sucks air" + because(event, ": ", " has fallen to its inlet") + ".";
+      case LOSES_PRIME ->
+          subject(event) + " has lost its water and will not start pumping again by itself.";
+      case BEGINS_TO_FLOW ->
+          subject(event) + " begins to carry water" + into(event) + allTold(event) + ".";
+      case SPILLS ->
+          subject(event)
+              + " stands at its rim and begins to spill"
+              + into(event)
+              + inAll(event)
+              + ".";
+      case STOPS_SPILLING -> subject(event) + " stops spilling" + into(event) + inAll(event) + ".";
+      case LEAKS -> subject(event) + " leaks" + into(event) + inAll(event) + ".";
+      case BURSTS -> subject(event) + " bursts and empties" + into(event) + allTold(event) + ".";
+      case CATCHES -> subject(event) + " catches its first water" + allTold(event) + ".";
+      case FLOOR_WET -> subject(event) + " gets wet" + allTold(event) + ".";
+      case SILL_REACHED ->
+          "The water on "
+              + the(event.subject())
+              + " reaches the sill and runs on"
+              + into(event)
+              + inAll(event)
+              + ".";
+      case EMPTY -> subject(event) + " has run empty.";
+      case POURED -> "Somebody tops up " + the(event.subject()) + " by hand" + allTold(event) + ".";
+    };
+  }
+
+  private String subject(StoryEvent event) {
+    return wording.names().theAtStart(event.subject());
+  }
+
+  private String the(String id) {
+    return wording.names().the(id);
+  }
+
+  private String because(StoryEvent event, String before, String after) {
+    return event.other().isEmpty() ? "" : before + the(event.other()) + after;
+  }
+
+  private String into(StoryEvent event) {
+    return event.other().isEmpty() ? "" : Landing.into(wording, event.other());
+  }
+
+  private String inAll(StoryEvent event) {
+    return event.volume().isPresent()
+        ? ": " + wording.amounts().volume(event.volume().getAsDouble()) + " in all"
+        : "";
+  }
+
+  private String allTold(StoryEvent event) {
+    return event.volume().isPresent()
+        ? ": " + wording.amounts().volume(event.volume().getAsDouble())
+        : "";
+  }
+}

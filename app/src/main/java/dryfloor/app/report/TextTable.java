@@ -1,0 +1,65 @@
+package dryfloor.app.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** Columns of text, each as wide as its widest cell. Colour codes take no width. */
+final class TextTable {
+
+  private static final Pattern COLOUR_CODE = Pattern.compile("\u001b\\[[0-9;]*m");
+  private static final String INDENT = "  ";
+
+  private final List<Column> columns;
+  private final List<List<String>> rows = new ArrayList<>();
+
+  /** A column and the side on which its cells end. */
+  record Column(String heading, boolean toTheRight) {
+
+    static Column left(String heading) {
+      return new Column(heading, false);
+    }
+
+    static Column right(String heading) {
+      return new Column(heading, true);
+    }
+  }
+
+  TextTable(Column... columns) {
+    this.columns = List.of(columns);
+    rows.add(this.columns.stream().map(Column::heading).toList());
+  }
+
+  void row(String... cells) {
+    if (cells.length != columns.size()) {
+      throw new IllegalArgumentException(
+          "a row of " + cells.length + " cells in a table of " + columns.size() + " columns");
+    }
+    rows.add(List.of(cells));
+  }
+
+  /** The lines, headings first and in the ink of headings. */
+  List<String> lines(Ink ink) {
+    List<String> lines = new ArrayList<>();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder(INDENT);
+      for (int i = 0; i < row.size(); i++) {
+        line.append(i == 0 ? "" : INDENT).append(padded(row.get(i), i));
+      }
+      String text = line.toString().stripTrailing();
+      lines.add(lines.isEmpty() ? ink.faint(text) : text);
+    }
+    return lines;
+  }
+
+  private String padded(String cell, int column) {
+    int width = rows.stream().mapToInt(row -> width(row.get(column))).max().orElse(0);
+    String space = " ".repeat(width - width(cell));
+    return columns.get(column).toTheRight() ? space + cell : cell + space;
+  }
+
+  private static int width(String cell) {
+    String bare = COLOUR_CODE.matcher(cell).replaceAll("");
+    return bare.codePointCount(0, bare.length());
+  }
+}

@@ -1,0 +1,117 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Outcome;
+import java.util.List;
+
+/** The answer in a sentence or two that the owner of the building understands aloud. */
+public final class VerdictSentence {
+
+  private final Wording wording;
+
+  /** Sentences about this installation. */
+  public VerdictSentence(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** Verdict, what it means in water, and whether it goes on. */
+  public String of(Outcome outcome) {
+    String verdict =
+        switch (outcome.verdict()) {
+          case WET -> "WET: " + wet(outcome);
+          case CAUGHT -> "CAUGHT: " + caught(outcome);
+          case DRY -> "DRY: nothing leaves its vessel. " + closest(outcome);
+        };
+    return (verdict + goesOn(outcome)).strip();
+  }
+
+  private String wet(Outcome outcome) {
+    List<String> floors =
+        outcome.floors().stream()
+            .filter(floor -> floor.received() > 0 || floor.firstWet().isPresent())
+            .map(this::floor)
+            .toList();
+    String first =
+        outcome.firstWetFloor().isPresent()
+            ? ", first after " + amounts().time(outcome.firstWetFloor().getAsDouble())
+            : "";
+    String beyond =
+        outcome.beyond() > 0
+            ? " " + amounts().volume(outcome.beyond()) + " of it run on beyond the drawing."
+            : "";
+    return (floors.isEmpty() ? "a floor gets water" : Sentences.enumerate(floors))
+        + first
+        + "."
+        + beyond;
+  }
+
+  private String floor(Outcome.FloorOutcome floor) {
+    String depth =
+        floor.depth() >= 5e-4
+            ? ", " + amounts().level(floor.depth()) + " deep"
+            : floor.volume() < floor.received() / 2 ? ", and leave it again" : ", a thin film";
+    return amounts().volume(floor.received()) + " reach " + wording.names().the(floor.id()) + depth;
+  }
+
+  private String caught(Outcome outcome) {
+    List<String> takers =
+        Whereabouts.catches(wording, outcome).stream()
+            .map(
+                taken ->
+                    wording.names().the(taken.id()) + " takes " + amounts().volume(taken.volume()))
+            .toList();
+    String what =
+        takers.isEmpty()
+            ? "what leaves its vessel is caught and has run off"
+            : Sentences.enumerate(takers);
+    return what + ". No floor gets wet.";
+  }
+
+  private String closest(Outcome outcome) {
+    Outcome.Margin margin = outcome.margin();
+    return margin.vessel().stream()
+        .map(
+            vessel ->
+                wording.names().theAtStart(vessel)
+                    + " comes closest: "
+                    + amounts().level(margin.freeboard())
+                    + " below its rim"
+                    + (margin.time() > 0 ? " after " + amounts().time(margin.time()) : "")
+                    + ".")
+        .findFirst()
+        .orElse("");
+  }
+
+  private String goesOn(Outcome outcome) {
+    return switch (outcome.ending()) {
+      case Ending.Continues continues -> continues(continues);
+      case Ending.Repeats repeats ->
+          " It repeats itself every " + amounts().time(repeats.period()) + " from then on.";
+      case Ending.StillMoving moving ->
+          " It has not come to rest after "
+              + amounts().time(moving.time())
+              + ": "
+              + wording.names().the(moving.place())
+              + (moving.speed() > 0 ? " still rises" : " still falls")
+              + " by "
+              + amounts().level(Math.abs(moving.speed()) * 3600)
+              + " an hour.";
+      case Ending.AtRest rest -> "";
+    };
+  }
+
+  private String continues(Ending.Continues continues) {
+    double away = wording.installation().conditions().away();
+    return " It goes on at "
+        + amounts().hourlyFlow(continues.rate())
+        + " until somebody comes: "
+        + amounts().volume(continues.rate() * away)
+        + " in "
+        + amounts().hours(away)
+        + ".";
+  }
+
+  private Amounts amounts() {
+    return wording.amounts();
+  }
+}

@@ -1,0 +1,57 @@
+/**
+ * Answers in words, tables and JSON: {@link dryfloor.app.report.CheckReport} tells all failures of
+ * a drawing, {@link dryfloor.app.report.TellReport} one of them in full, {@link
+ * dryfloor.app.report.JsonAnswer} both for other programs. Words only: no number is worked out here
+ * that the analysis does not give, but for differences and changes of unit.
+ *
+ * <h2>The JSON answer, format 1</h2>
+ *
+ * <pre>
+ * dryfloorAnswer     1; a higher number means that a field was taken away or means something else
+ * kind               "check" or "tell"
+ * statement          what the answer is and is not
+ * drawings[]         one for each file, in the order asked for
+ *   file             as it was given
+ *   problems[]       why there is no answer: line, column, path, message, remedy; then nothing else
+ *   installation     its name
+ *   away_s           unattended time
+ *   normal           an outcome: normal operation
+ *   totals           wet, caught, dry, noAnswer, skipped: how many failures
+ *   failures[]       worst first (for "tell" the one asked for)
+ *     id, name
+ *     answer         "WET", "CAUGHT", "DRY", "NO_ANSWER" or "SKIPPED"
+ *     hidden         whether it shows nothing until something else happens
+ *     reason         for NO_ANSWER and SKIPPED
+ *     sentence       the verdict in words
+ *     outcome        for the other three
+ *   cautions[]       topic, text, source
+ *
+ * outcome
+ *   verdict          "WET", "CAUGHT" or "DRY"
+ *   ending           kind "AT_REST", "REPEATS", "CONTINUES", "STILL_MOVING"; since_s; for REPEATS
+ *                    period_s; for CONTINUES rate_L_per_h; for STILL_MOVING place, speed_mm_per_h
+ *   margin           freeboard_mm, at_s, vessel (left out where no vessel holds water)
+ *   firstSpill_s, firstWetFloor_s   left out where it never happens
+ *   reachedFloors_L, beyondDrawing_L
+ *   vessels[]        id, name, levelBefore_mm, levelAfter_mm (above the vessel's own floor),
+ *                    belowRim_mm, highestLevel_mm, highest_s, volumeBefore_L, volumeAfter_L,
+ *                    spilled_L, salinityBefore_g_per_kg, salinityAfter_g_per_kg
+ *   floors[]         id, name, received_L, standing_L, depth_mm, firstWet_s (left out if dry)
+ *   drains[], supplies[]   id, name, volume_L
+ *   pumpsRunDry[]    id, name, at_s
+ *   ledger[]         path, way, from, to, volume_L, salt_kg
+ *   standing[]       id, before_L, after_L: water in pipes and devices
+ *   imbalance_L
+ *   story[]          at_s, what, subject, other and volume_L (left out where there is none),
+ *                    sentence
+ *   notes[]          sentences
+ * </pre>
+ *
+ * <p>The unit stands at the end of the name after an underscore; numbers are always metric,
+ * whatever units were asked for; sentences follow the units that were asked for. Ids are those of
+ * the drawing, "beyond" and "outside" stand for what is not drawn.
+ */
+@NullMarked
+package dryfloor.app.report;
+
+import org.jspecify.annotations.NullMarked;
