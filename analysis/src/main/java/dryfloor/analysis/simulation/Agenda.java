@@ -34,6 +34,11 @@ final class Agenda {
     entries.add(new Entry(state.time + delay, entered++, owner, action));
   }
 
+  /** Whether something is due that no control will call off or start again: power, delays. */
+  boolean hasAppointment() {
+    return awaits(NOBODY);
+  }
+
   boolean awaits(int owner) {
     return entries.stream().anyMatch(entry -> entry.owner() == owner);
   }

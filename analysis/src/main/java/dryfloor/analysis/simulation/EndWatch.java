@@ -31,6 +31,7 @@ final class EndWatch {
   private final FlowField field;
   private final Recorder recorder;
   private final Agenda agenda;
+  private final CycleWatch cycles;
   private double steadySince = Double.NaN;
 
   EndWatch(FlowNetwork network, State state, FlowField field, Recorder recorder, Agenda agenda) {
@@ -39,6 +40,14 @@ final class EndWatch {
     this.field = field;
     this.recorder = recorder;
     this.agenda = agenda;
+    this.cycles = new CycleWatch(network, state, field, recorder);
+  }
+
+  /** Looks whether it repeats itself, after modes have changed. */
+  void modesChanged() {
+    if (!agenda.hasAppointment()) {
+      cycles.look();
+    }
   }
 
   /** Whether the end is reached. */
@@ -49,11 +58,16 @@ final class EndWatch {
     } else if (Double.isNaN(steadySince)) {
       steadySince = state.time;
     }
-    return state.time >= network.away() || (still && inflow() < NO_FLOW);
+    return state.time >= network.away()
+        || (still && inflow() < NO_FLOW)
+        || cycles.found().isPresent();
   }
 
   /** What kind of end it is. */
   Ending ending() {
+    if (cycles.found().isPresent()) {
+      return ofCycle(cycles.found().get());
+    }
     int fastest = fastest();
     if (inflow() >= NO_FLOW && !Double.isNaN(steadySince)) {
       return new Ending.Continues(steadySince, inflow());
@@ -65,6 +79,26 @@ final class EndWatch {
           field.gains[fastest] / field.areas[fastest]);
     }
     return new Ending.AtRest(arrival());
+  }
+
+  /** A cycle goes on to the end of the unattended time; what it brings in or spills adds up. */
+  private Ending ofCycle(Cycle cycle) {
+    double times = Math.max(network.away() - state.time, 0) / cycle.period();
+    double perPeriod = 0;
+    for (int a = 0; a < network.accounts().size(); a++) {
+      double net = cycle.carried().get(0)[a] - cycle.carried().get(1)[a];
+      perPeriod += isSupply(network.accounts().get(a).from()) ? net : 0;
+      perPeriod -= isSupply(network.accounts().get(a).to()) ? net : 0;
+    }
+    if (perPeriod / cycle.period() < NO_FLOW) {
+      return new Ending.Repeats(cycle.since(), cycle.period());
+    }
+    recorder.repeat(cycle, times, state.volumes);
+    return new Ending.Continues(cycle.since(), perPeriod / cycle.period());
+  }
+
+  private boolean isSupply(int place) {
+    return network.places().get(place).kind() == Place.Kind.SUPPLY;
   }
 
   /** Water that comes in from all supplies (m³/s). */

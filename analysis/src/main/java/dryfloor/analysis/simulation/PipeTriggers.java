@@ -165,7 +165,7 @@ final class PipeTriggers {
     PipeMode mode = state.pipes[i];
     triggers.add(
         new Trigger(
-            () -> pipe.crest() - BRIM - column(pipe, side),
+            () -> rises(pipe, side) ? pipe.crest() - BRIM - column(pipe, side) : NEVER,
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
     PipeEnd end = pipe.leg(side).end();
     boolean atFullTee = end.atJunction() && state.teeFull[end.junction()];
@@ -208,8 +208,15 @@ final class PipeTriggers {
     PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
     int far = 1 - side;
     if (!pipe.leg(side).negligible()) {
-      if (mode.legs[far] == PipeMode.Leg.BRIMFUL && !pipe.leg(far).negligible()) {
-        triggers.add(new Trigger(() -> check.wouldStayFull(pipe) ? -1 : NEVER, () -> prime(i)));
+      if (mode.legs[far] == PipeMode.Leg.BRIMFUL) {
+        boolean reachesCrest = !pipe.leg(far).negligible();
+        triggers.add(
+            new Trigger(
+                () ->
+                    (reachesCrest || fedFlow(i, side) > NOTHING) && check.wouldStayFull(pipe)
+                        ? -1
+                        : NEVER,
+                () -> prime(i)));
       }
       triggers.add(
           new Trigger(() -> branch.driven + NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
@@ -267,6 +274,10 @@ final class PipeTriggers {
     PipeMode mode = state.pipes[i];
     mode.full = true;
     story.tell(state.time, What.RUN_PRIMES, pipe.run(), "");
+  }
+
+  private boolean rises(Pipe pipe, int side) {
+    return field.gains[pipe.leg(side).column()] > 0;
   }
 
   /** Where the water in a leg stands (m). */

@@ -82,15 +82,18 @@ final class Recorder {
     note(start + h, levelsAtEnd);
   }
 
-  /** Adds the same water again and again, for periods that repeat. */
-  void repeat(double[][] onePeriod, double times) {
-    for (int direction = 0; direction < 2; direction++) {
-      for (int a = 0; a < carried[direction].length; a++) {
-        double more = onePeriod[direction][a] * times;
-        carried[direction][a] += more;
-        Account account = network.accounts().get(a);
-        received[direction == 0 ? account.to() : account.from()] += more;
-      }
+  /** Takes down that a cycle goes on so many times more; changes the volumes of the outside. */
+  void repeat(Cycle cycle, double times, double[] volumes) {
+    for (int a = 0; a < network.accounts().size(); a++) {
+      Account account = network.accounts().get(a);
+      double forward = cycle.carried().get(0)[a] * times;
+      double backward = cycle.carried().get(1)[a] * times;
+      carried[0][a] += forward;
+      carried[1][a] += backward;
+      received[account.to()] += forward;
+      received[account.from()] += backward;
+      volumes[account.from()] -= forward - backward;
+      volumes[account.to()] += forward - backward;
     }
   }
 

@@ -117,6 +117,7 @@ public final class Simulation {
       }
       if (agenda.doDue() || anyDue()) {
         settle();
+        end.modesChanged();
         proposed = Math.min(proposed, FIRST_STEP);
       }
     }
