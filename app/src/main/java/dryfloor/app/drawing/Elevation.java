@@ -30,14 +30,14 @@ public record Elevation(double width, double height, String title, List<Shape> s
     double fitting = Math.min(WIDEST_BUILDING / plan.width(), HIGHEST_BUILDING / high);
     double scale = Math.clamp(fitting, SMALLEST_SCALE, LARGEST_SCALE);
     double left = MARGIN + SCALE_COLUMN;
-    double panelLeft = left + Math.max(scale * plan.width(), 420) + 32;
+    double panelLeft = left + Math.max(scale * plan.width(), 420) + 84;
     double width = panelLeft + SidePanel.WIDTH + MARGIN;
     Header header = new Header(scene, width - 2 * MARGIN);
     Paper paper = new Paper(plan, scale, left, header.height() + MARGIN + 14);
     Sheet sheet = new Sheet(new Area(left, paper.top(), panelLeft - 10, paper.bottom() + 40));
     header.paint(sheet, MARGIN);
     building(paper, scene, sheet);
-    double below = new Legend(sheet, left, panelLeft - 16, paper.bottom() + 44).paint(plan, scene);
+    double below = new Legend(sheet, left, panelLeft - 40, paper.bottom() + 44).paint(plan, scene);
     scaleBar(paper, scene, sheet, below + 18);
     double panel = new SidePanel(scene, sheet, panelLeft, header.height() + 6).paint();
     double bottom = closing(scene, sheet, Math.max(below + 34, panel + 20), width);
@@ -47,10 +47,12 @@ public record Elevation(double width, double height, String title, List<Shape> s
   private static void building(Paper paper, Scene scene, Sheet sheet) {
     TankPainter tanks = new TankPainter(paper, scene, sheet);
     PipePainter pipes = new PipePainter(paper, scene, sheet);
+    FlowPainter flows = new FlowPainter(paper, scene, sheet);
     new BuildingPainter(paper, scene, sheet).paint();
+    flows.paintWetFloors();
     tanks.paint();
     pipes.paint();
-    new FlowPainter(paper, scene, sheet).paint();
+    flows.paint();
     tanks.label();
     pipes.label();
   }

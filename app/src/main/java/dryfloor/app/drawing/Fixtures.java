@@ -18,6 +18,7 @@ final class Fixtures {
   private final Run run;
   private final Pipe bare;
   private final List<Pipe.Fixture> placed = new ArrayList<>();
+  private double last;
 
   private Fixtures(Run run, List<Point> line) {
     this.run = run;
@@ -36,6 +37,7 @@ final class Fixtures {
     double wanted = share * length;
     OptionalDouble height = height(part);
     double at = height.isPresent() ? crossing(height.getAsDouble(), wanted) : free(wanted, length);
+    last = at;
     placed.add(fixture(part, at));
   }
 
@@ -87,7 +89,8 @@ final class Fixtures {
   /** A distance near the wanted one that keeps clear of the ends and of the parts before. */
   private double free(double wanted, double length) {
     double clear = Math.min(APART, length / 3);
-    double at = Math.clamp(wanted, clear, Math.max(clear, length - clear));
+    double start = Math.max(Math.max(wanted, firstUpright() + clear), last + APART);
+    double at = Math.clamp(start, clear, Math.max(clear, length - clear));
     double step = 0;
     for (int tries = 0; tries < 40; tries++) {
       for (double candidate : new double[] {at + step, at - step}) {
@@ -98,6 +101,18 @@ final class Fixtures {
       step += APART / 2;
     }
     return at;
+  }
+
+  /** Where the first long upright piece begins: parts are seen best on those. */
+  private double firstUpright() {
+    double start = 0;
+    for (Pipe.Piece piece : bare.pieces()) {
+      if (piece.upright() && piece.length() > 3 * APART) {
+        return start;
+      }
+      start += piece.length();
+    }
+    return 0;
   }
 
   private boolean isFree(double candidate) {

@@ -9,7 +9,7 @@ import java.util.Optional;
 /** Where water went: arrows with litres, spills, wet floors. */
 final class FlowPainter {
 
-  private static final double STRIP = 9;
+  private static final double STRIP = 10;
 
   private final Paper paper;
   private final Scene scene;
@@ -21,9 +21,13 @@ final class FlowPainter {
     this.sheet = sheet;
   }
 
+  /** Wet floors lie behind what stands on them. */
+  void paintWetFloors() {
+    paper.plan().rooms().forEach(this::wet);
+  }
+
   void paint() {
     scene.flows().forEach(this::flow);
-    paper.plan().rooms().forEach(this::wet);
   }
 
   private void wet(Plan.Room room) {
@@ -35,6 +39,7 @@ final class FlowPainter {
     sheet.add(
         Shape.box(
             paper.x(room.left()) + 2, floor - STRIP, paper.x(room.right()) - 2, floor, Style.WET));
+    sheet.reserve(new Area(paper.x(room.left()), floor - STRIP, paper.x(room.right()), floor));
     Point middle = new Point(paper.x((room.left() + room.right()) / 2), floor);
     sheet.label(
         new Label(

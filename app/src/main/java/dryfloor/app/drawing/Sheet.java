@@ -14,6 +14,9 @@ final class Sheet {
   /** A label keeps this far from others (points). */
   private static final double CLEAR = 2;
 
+  /** So far out a label is looked for a place before it has to share one. */
+  private static final int MOST_RINGS = 60;
+
   private final List<Shape> shapes = new ArrayList<>();
   private final List<Shape> labels = new ArrayList<>();
   private final List<Area> taken = new ArrayList<>();
@@ -50,13 +53,8 @@ final class Sheet {
   /** Lines of text near a point, where they cover least; away from it with a leader if need be. */
   void label(Label label) {
     Placed best = label.places().map(this::judged).min(Placed.BEST).orElseThrow();
-    if (best.covers() > 0) {
-      for (int ring = 1; ring <= 24 && best.hits(); ring++) {
-        best = label.ring(ring).map(this::judged).min(Placed.BEST).orElseThrow();
-      }
-    }
-    if (best.hits()) {
-      return;
+    for (int ring = 1; ring <= MOST_RINGS && best.hits(); ring++) {
+      best = label.ring(ring).map(this::judged).min(Placed.BEST).orElseThrow();
     }
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));

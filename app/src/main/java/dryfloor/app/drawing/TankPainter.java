@@ -4,6 +4,7 @@ import dryfloor.app.drawing.Shape.Text.Anchor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Vessels with their water before and after. */
 final class TankPainter {
@@ -116,23 +117,45 @@ final class TankPainter {
       }
     }
     double height = lines.stream().mapToDouble(line -> line.size() * 1.2).sum();
-    Point rim = paper.at(tank.middle(), tank.rim());
-    Point leftRim = paper.at(tank.left(), tank.rim());
-    Point rightRim = paper.at(tank.right(), tank.rim());
-    Point bottom = paper.at(tank.middle(), tank.bottom());
-    double inside = Math.min(paper.y(tank.bottom()) - height - 4, rim.y() + 26);
-    sheet.label(
-        new Label(
-            rim,
-            lines,
-            List.of(
-                new Label.Wish(rim.moved(0, -height - 8), Anchor.MIDDLE),
-                new Label.Wish(leftRim.moved(0, -height - 8), Anchor.START),
-                new Label.Wish(rightRim.moved(0, -height - 8), Anchor.END),
-                new Label.Wish(new Point(rim.x(), inside), Anchor.MIDDLE),
-                new Label.Wish(rightRim.moved(10, 4), Anchor.START),
-                new Label.Wish(leftRim.moved(-10, 4), Anchor.END),
-                new Label.Wish(bottom.moved(0, 6), Anchor.MIDDLE),
-                new Label.Wish(rim.moved(0, -height - 30), Anchor.MIDDLE))));
+    sheet.label(new Label(anchor(tank), lines, wishes(tank, height)));
+  }
+
+  private Point anchor(Tank tank) {
+    return holdsOthers(tank)
+        ? paper.at(tank.right(), (tank.rim() + tank.bottom()) / 2)
+        : paper.at(tank.middle(), tank.rim());
+  }
+
+  private List<Label.Wish> wishes(Tank tank, double height) {
+    Point left = paper.at(tank.left(), tank.rim());
+    Point right = paper.at(tank.right(), tank.rim());
+    Point middle = left.towards(right, 0.5);
+    double raised = -height - 8;
+    double high = -height - 34;
+    double inside = Math.min(paper.y(tank.bottom()) - height - 4, middle.y() + 26);
+    List<Label.Wish> beside =
+        List.of(
+            new Label.Wish(right.moved(12, raised + 16), Anchor.START),
+            new Label.Wish(left.moved(-12, raised + 16), Anchor.END),
+            new Label.Wish(right.moved(12, 2), Anchor.START),
+            new Label.Wish(left.moved(-12, 2), Anchor.END));
+    if (holdsOthers(tank)) {
+      return beside;
+    }
+    List<Label.Wish> above =
+        List.of(
+            new Label.Wish(middle.moved(0, raised), Anchor.MIDDLE),
+            new Label.Wish(left.moved(0, raised), Anchor.START),
+            new Label.Wish(right.moved(0, raised), Anchor.END),
+            new Label.Wish(middle.moved(0, high), Anchor.MIDDLE),
+            new Label.Wish(left.moved(0, high), Anchor.START),
+            new Label.Wish(right.moved(0, high), Anchor.END),
+            new Label.Wish(new Point(middle.x(), inside), Anchor.MIDDLE));
+    return Stream.concat(above.stream(), beside.stream()).toList();
+  }
+
+  private boolean holdsOthers(Tank tank) {
+    return paper.plan().installation().vessels().stream()
+        .anyMatch(vessel -> vessel.standsIn().equals(tank.id()));
   }
 }

@@ -117,33 +117,11 @@ public final class SceneWords {
     wording.installation().drains().forEach(d -> states.put(d.id(), wording.names().label(d.id())));
     failed.forEach(id -> states.put(id, wording.names().label(id)));
     for (StoryEvent event : outcome.story()) {
-      switch (event.what()) {
-        case STOPS -> states.put(event.subject(), "stopped");
-        case STARTS -> states.put(event.subject(), "runs");
-        case SUCKS_AIR, LOSES_PRIME -> states.put(event.subject(), "sucks air");
-        case SIPHON_BREAKS -> states.put(event.subject(), "lets air in");
-        case OPENS -> states.put(event.subject(), "open");
-        case CLOSES -> states.put(event.subject(), "shut");
-        case POWER_LOST,
-            POWER_BACK,
-            ACTS,
-            LETS_GO,
-            RUNS_BACKWARDS,
-            TAKES_AIR_AT_OPENING,
-            COLUMN_PARTS,
-            RUN_EMPTIES,
-            RUN_PRIMES,
-            BEGINS_TO_FLOW,
-            SPILLS,
-            STOPS_SPILLING,
-            LEAKS,
-            BURSTS,
-            CATCHES,
-            FLOOR_WET,
-            SILL_REACHED,
-            EMPTY,
-            POURED -> {}
-      }
+      PartState.after(event)
+          .ifPresent(
+              state ->
+                  states.put(
+                      event.subject(), wording.names().label(event.subject()) + " " + state));
     }
     return states;
   }
