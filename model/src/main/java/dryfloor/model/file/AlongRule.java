@@ -14,6 +14,7 @@ import java.util.List;
  *   <li>A siphon break: where the run passes the height of the holes, nearest to the end in the
  *       vessel that covers them; nearest to the second end if none does.
  *   <li>A joint or device: where the run first passes its elevation.
+ *   <li>A float valve: at the second end.
  *   <li>Any other part, or one whose height the run never passes: at the first end.
  *   <li>But never before the part that is listed ahead of it.
  * </ul>

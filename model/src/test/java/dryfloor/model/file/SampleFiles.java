@@ -12,6 +12,9 @@ final class SampleFiles {
 
   static final String DISPLAY_ABOVE_SUMP = "display-above-sump.json";
 
+  /** Every form of every object, in mixed units. */
+  static final String EVERY_FORM = "every-form.json";
+
   private SampleFiles() {}
 
   static String text(String name) {

@@ -1,0 +1,57 @@
+package dryfloor.model.check;
+
+import dryfloor.model.Installation;
+import dryfloor.model.element.Element;
+import dryfloor.model.element.Run;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Checks that ids are well formed and unique, and hands every reference to its check. */
+final class IdCheck {
+
+  private static final Pattern WELL_FORMED = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,63}");
+
+  private final Drawing drawing;
+  private final Findings findings;
+
+  IdCheck(Drawing drawing, Findings findings) {
+    this.drawing = drawing;
+    this.findings = findings;
+  }
+
+  void run() {
+    Installation installation = drawing.installation();
+    List<String> ids = new java.util.ArrayList<>();
+    Stream<String> elements = installation.elements().map(Element::id);
+    Stream<String> parts =
+        installation.runs().stream().map(Run::parts).flatMap(List::stream).map(part -> part.id());
+    Stream.concat(elements, parts).forEach(ids::add);
+    Set<String> seen = new HashSet<>();
+    for (String id : ids) {
+      checkForm(id);
+      if (!seen.add(id)) {
+        findings.error(id, "id", "the id '" + id + "' is taken", "give one of the two another id");
+      }
+    }
+    new ReferenceCheck(drawing, findings).run();
+  }
+
+  private void checkForm(String id) {
+    if (!WELL_FORMED.matcher(id).matches()) {
+      findings.error(
+          id,
+          "id",
+          "'" + id + "' is no id",
+          "letters, digits, dashes and dots, at most 64, beginning with a letter or digit");
+    } else if (id.equals("datum") || id.endsWith(".rim")) {
+      findings.error(
+          id,
+          "id",
+          "the id '" + id + "' would be taken for a height",
+          "'datum' and the ending '.rim' mean heights; choose another id");
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package dryfloor.model.check;
+
+import static dryfloor.model.check.Findings.exceeds;
+import static dryfloor.model.check.Findings.length;
+
+import dryfloor.model.element.Vessel;
+import dryfloor.model.shape.Shape;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Checks levels, contents and rims of vessels and whether they fit into what they stand in. */
+final class VesselCheck {
+
+  private final Drawing drawing;
+  private final Findings findings;
+
+  VesselCheck(Drawing drawing, Findings findings) {
+    this.drawing = drawing;
+    this.findings = findings;
+  }
+
+  void run() {
+    if (drawing.installation().vessels().isEmpty() && drawing.unread().isEmpty()) {
+      findings.error("", "vessels", "no vessel is drawn", "draw at least one vessel with water");
+    }
+    Map<String, List<Vessel>> standing = new HashMap<>();
+    for (Vessel vessel : drawing.installation().vessels()) {
+      checkLevel(vessel);
+      checkRim(vessel);
+      checkContents(vessel);
+      checkStanding(vessel);
+      standing.computeIfAbsent(vessel.standsIn(), id -> new ArrayList<>()).add(vessel);
+    }
+    for (Vessel vessel : drawing.installation().vessels()) {
+      checkRoom(vessel, standing.getOrDefault(vessel.id(), List.of()));
+    }
+  }
+
+  private void checkLevel(Vessel vessel) {
+    if (exceeds(vessel.level(), vessel.rim())) {
+      findings.error(
+          vessel.id(),
+          "level",
+          "the water stands " + length(vessel.level() - vessel.rim()) + " above the rim",
+          "a level of at most " + length(vessel.shape().height()) + " above the inside bottom");
+    }
+    if (exceeds(vessel.bottom(), vessel.level())) {
+      findings.error(
+          vessel.id(),
+          "level",
+          "the water stands " + length(vessel.bottom() - vessel.level()) + " below the bottom",
+          "a level of 0 mm or more; a dry vessel has 0 mm");
+    }
+    if (vessel.isBasin() && exceeds(vessel.level(), vessel.bottom())) {
+      findings.warning(
+          vessel.id(),
+          "level",
+          "a basin with water in normal operation catches less",
+          "leave the level out, or give the vessel another role");
+    }
+  }
+
+  private void checkRim(Vessel vessel) {
+    if (exceeds(vessel.spillEdge(), vessel.shape().rimLength())) {
+      findings.error(
+          vessel.id(),
+          "spillEdge",
+          "the spill edge is longer than the rim of " + length(vessel.shape().rimLength()),
+          "at most the length of the rim; leave it out for the whole rim");
+    }
+  }
+
+  private void checkContents(Vessel vessel) {
+    Shape shape = vessel.shape();
+    for (int i = 0; i < vessel.contents().size(); i++) {
+      Vessel.Displacement solid = vessel.contents().get(i);
+      String field = "contents[" + i + "]";
+      if (solid.from() >= solid.to()) {
+        findings.error(
+            vessel.id(),
+            field,
+            "contents from " + length(solid.from()) + " to " + length(solid.to()),
+            "'from' is the lower depth, 'to' the upper");
+      } else if (exceeds(solid.to(), shape.height())) {
+        findings.error(
+            vessel.id(),
+            field + ".to",
+            "contents reach " + length(solid.to() - shape.height()) + " above the rim",
+            "count only what lies below the rim, at " + length(shape.height()));
+      } else if (fillsTheVesselSomewhere(vessel, solid)) {
+        findings.error(
+            vessel.id(),
+            field + ".volume",
+            "the contents are larger than the vessel between these depths",
+            "the volume of the solids alone, less than the "
+                + Math.round(
+                    1000 * (shape.volumeBelow(solid.to()) - shape.volumeBelow(solid.from())))
+                + " L that the vessel holds there");
+      }
+    }
+  }
+
+  /**
+   * All contents together, looked at where this one lies: just above its foot, at its middle, top.
+   */
+  private static boolean fillsTheVesselSomewhere(Vessel vessel, Vessel.Displacement solid) {
+    double height = solid.to() - solid.from();
+    for (double part : new double[] {0, 0.5, 1 - 1e-9}) {
+      double depth = solid.from() + part * height;
+      double taken = vessel.contents().stream().mapToDouble(c -> c.areaAt(depth)).sum();
+      if (taken >= vessel.shape().areaAt(depth)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void checkStanding(Vessel vessel) {
+    if (exceeds(drawing.bottomOf(vessel.standsIn()), vessel.bottom())) {
+      findings.error(
+          vessel.id(),
+          "raised",
+          "its bottom lies "
+              + length(drawing.bottomOf(vessel.standsIn()) - vessel.bottom())
+              + " below the bottom of '"
+              + vessel.standsIn()
+              + "', in which it stands",
+          "raised is 0 mm or more above what it stands in");
+    }
+  }
+
+  private void checkRoom(Vessel outer, List<Vessel> inside) {
+    double taken = inside.stream().mapToDouble(VesselCheck::footprint).sum();
+    double room = outer.shape().areaAt(outer.shape().height());
+    if (taken > room * (1 + 1e-9)) {
+      for (Vessel inner : inside) {
+        findings.error(
+            inner.id(),
+            "standsIn",
+            String.format(
+                java.util.Locale.ROOT,
+                "'%s' has a plan area of %.3f m2, too little for the %.3f m2 that stand in it",
+                outer.id(),
+                room,
+                taken),
+            "a larger '" + outer.id() + "', or something else to stand in");
+      }
+    }
+  }
+
+  private static double footprint(Vessel vessel) {
+    return Math.max(vessel.shape().areaAt(0), vessel.shape().areaAt(vessel.shape().height()));
+  }
+}
