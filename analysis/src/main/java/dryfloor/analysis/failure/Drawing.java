@@ -112,6 +112,12 @@ final class Drawing {
     return run.duty() == Run.Duty.EMERGENCY || drainsDryPlace(run);
   }
 
+  /** Whether this part sits in a run that carries nothing in normal operation. */
+  boolean isInDormantRun(String part) {
+    Fitted<Part> fitted = parts.get(part);
+    return fitted != null && isDormant(fitted.run());
+  }
+
   /** Whether any control switches this part. */
   boolean isSwitched(String part) {
     return installation.controls().stream().anyMatch(control -> control.drives().contains(part));

@@ -49,6 +49,7 @@ public sealed interface Failure {
 
   // Devices.
 
+  /** Foam carries water over the cup; only where a pump feeds the device from a vessel. */
   record DeviceCupOverflows(String device) implements Failure {}
 
   record DeviceLidOpens(String device) implements Failure {}

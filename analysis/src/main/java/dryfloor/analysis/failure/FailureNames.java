@@ -76,7 +76,7 @@ public final class FailureNames {
       case JointDrips f -> head(f.run(), "drips at " + names.inside(f.joint()));
       case RunDripsAtLowestPoint f -> head(f.run(), "drips at its lowest point");
       case EndSlipsOut f -> slipsOut(f);
-      case OutletSinks f -> head(f.run(), "has its outlet deeper than drawn");
+      case OutletSinks f -> end(f.end(), f.run()) + " sits deeper than drawn";
       case RunClogs f -> head(f.run(), clogged(f.degree()));
       case StrainerClogs f -> head(f.strainer(), clogged(f.degree()));
       case WeirClogs f -> head(f.weir(), clogged(f.degree()));
@@ -105,7 +105,14 @@ public final class FailureNames {
 
   private String slipsOut(EndSlipsOut slip) {
     String vessel = names.inside(names.vesselAtEnd(slip.run(), slip.end()));
-    return head(slip.run(), "slips out of " + vessel);
+    return end(slip.end(), slip.run()) + " slips out of " + vessel;
+  }
+
+  private String end(End end, String run) {
+    return switch (end) {
+      case FIRST -> "Intake of " + names.inside(run);
+      case SECOND -> "Outlet of " + names.inside(run);
+    };
   }
 
   private static String clogged(Degree degree) {

@@ -1,6 +1,5 @@
 package dryfloor.analysis.failure;
 
-import dryfloor.analysis.failure.Drawing.Fitted;
 import dryfloor.analysis.failure.Failure.*;
 import dryfloor.model.FailureSettings.HandTopUp;
 import dryfloor.model.Installation;
@@ -86,10 +85,7 @@ public final class FailureResolver {
       case CirculationPumpThrowsWaterOut f -> List.of(thrown(f.pump()));
       case DeviceCupOverflows f -> runs.cupOverflows(f.device()).stream().toList();
       case DeviceLidOpens f -> runs.lidOpens(f.device());
-      case DeviceConnectionLetsGo f -> {
-        Fitted<Part.Device> device = drawing.part(Part.Device.class, f.device());
-        yield runs.partsAt(device.part(), device.run());
-      }
+      case DeviceConnectionLetsGo f -> runs.connectionLetsGo(f.device());
       case PurifierRunsOn f ->
           new Downstream(drawing).nothingShuts(drawing.part(Part.Device.class, f.purifier()).run());
       case CheckValveDoesNotClose f -> List.of(new Effect.CheckValveHeldOpen(f.checkValve()));

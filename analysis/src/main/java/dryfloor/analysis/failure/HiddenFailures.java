@@ -2,6 +2,7 @@ package dryfloor.analysis.failure;
 
 import dryfloor.analysis.failure.Failure.*;
 import dryfloor.model.Installation;
+import dryfloor.model.element.Control.HandSwitch;
 import dryfloor.model.element.Control.LevelSwitch;
 import dryfloor.model.element.Run;
 import dryfloor.model.element.Weir;
@@ -31,10 +32,10 @@ final class HiddenFailures {
       case OnlyBackupRuns f -> false;
       case CircuitTrips f -> false;
       case CircuitTripsForAWhile f -> false;
-      case PumpStops f -> carriesNothing(Part.Pump.class, f.pump());
+      case PumpStops f -> drawing.isInDormantRun(f.pump());
       case PumpRunsOn f -> false;
-      case PumpDeliversHalf f -> carriesNothing(Part.Pump.class, f.pump());
-      case PumpWorksAgainstShutValve f -> carriesNothing(Part.Valve.class, f.valve());
+      case PumpDeliversHalf f -> drawing.isInDormantRun(f.pump());
+      case PumpWorksAgainstShutValve f -> drawing.isInDormantRun(f.valve());
       case PumpSealLeaks f -> false;
       case CirculationPumpThrowsWaterOut f -> false;
       case DeviceCupOverflows f -> false;
@@ -43,10 +44,10 @@ final class HiddenFailures {
       case PurifierRunsOn f -> false;
       case CheckValveDoesNotClose f -> true;
       case CheckValveLeaksBack f -> true;
-      case CheckValveStuckShut f -> carriesNothing(Part.CheckValve.class, f.checkValve());
+      case CheckValveStuckShut f -> drawing.isInDormantRun(f.checkValve());
       case SiphonBreakBlocked f -> true;
       case ValveFoundOpen f -> false;
-      case ValveFoundShut f -> carriesNothing(Part.Valve.class, f.valve());
+      case ValveFoundShut f -> drawing.isInDormantRun(f.valve());
       case PoweredValveStuckOpen f -> waitsOpen(f.valve());
       case PoweredValveStuckShut f -> waitsShut(f.valve());
       case PoweredValveDoesNotRest f -> false;
@@ -62,7 +63,7 @@ final class HiddenFailures {
       case EndSlipsOut f -> drawing.isDormant(drawing.run(f.run()));
       case OutletSinks f -> true;
       case RunClogs f -> drawing.isDormant(drawing.run(f.run()));
-      case StrainerClogs f -> carriesNothing(Part.Strainer.class, f.strainer());
+      case StrainerClogs f -> drawing.isInDormantRun(f.strainer());
       case WeirClogs f -> isDry(drawing.element(Weir.class, f.weir()));
       case BasinDrainBlocked f -> true;
       case SeamLeaks f -> false;
@@ -75,15 +76,11 @@ final class HiddenFailures {
       case TimerDoesNotAct f -> true;
       case TimerActsFalsely f -> false;
       case SwitchLeftOn f -> false;
-      case SwitchLeftOff f -> false;
+      case SwitchLeftOff f -> switchesOnlyDormant(f.handSwitch());
       case ValveLeftOpen f -> false;
       case ToppedUpWhileStopped f -> false;
       case NobodyComesBack f -> false;
     };
-  }
-
-  private <P extends Part> boolean carriesNothing(Class<P> kind, String part) {
-    return drawing.isDormant(drawing.part(kind, part).run());
   }
 
   /** A valve that stands open and is there to shut one day. */
@@ -130,6 +127,11 @@ final class HiddenFailures {
       case STOPS_WHEN_HIGH -> false;
       case STOPS_WHEN_LOW -> true;
     };
+  }
+
+  private boolean switchesOnlyDormant(String handSwitch) {
+    List<String> parts = drawing.element(HandSwitch.class, handSwitch).drives();
+    return !parts.isEmpty() && parts.stream().allMatch(drawing::isInDormantRun);
   }
 
   private boolean isDry(Weir weir) {

@@ -2,7 +2,6 @@ package dryfloor.analysis.failure;
 
 import dryfloor.model.element.Run;
 import dryfloor.model.element.RunEnd;
-import dryfloor.model.part.Part;
 import java.util.ArrayDeque;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -13,17 +12,14 @@ import java.util.Set;
 /**
  * Where the water lands that leaves a run on its way.
  *
- * <p>First what the joint, pump or device at that place is said to stand in, then what the run is
- * said to stand in. Where the drawing says neither, the water lands beside the vessel at the nearer
- * end, in what that vessel stands in and never in the vessel itself: a designer who counts on a
- * joint over the sump says so. Water does not land above the place it leaves: the farther end
- * decides if the nearer one's ground is higher. An end that is no place leads on through its
- * junction to the next place.
+ * <p>First what the joint, pump or device there is said to stand in, then what the run is said to
+ * stand in. Where the drawing says neither, the water lands beside the vessel at the nearer end, in
+ * what that vessel stands in and never in the vessel itself: a designer who counts on a joint over
+ * the sump says so. Water does not land above the place it leaves: the farther end decides if the
+ * nearer one's ground is higher. An end that is no place leads on through its junction to the next
+ * place.
  */
 final class Landing {
-
-  /** Parts within this distance (m) of a place on the run are at that place. */
-  private static final double SAME_PLACE = 1e-3;
 
   private final Drawing drawing;
 
@@ -34,17 +30,14 @@ final class Landing {
   /**
    * Id of the vessel or floor reached by water that leaves a run.
    *
+   * @param said what the joint, pump or device at or close to that place is said to stand in
    * @param along distance from the run's first end (m)
    * @param elevation of the place (m)
    * @throws IllegalArgumentException if the drawing does not say and no end of the run leads to a
    *     vessel or floor
    */
-  String from(Run run, double along, double elevation) {
-    return run.parts().stream()
-        .filter(part -> Math.abs(part.along() - along) <= SAME_PLACE)
-        .flatMap(part -> standsIn(part).stream())
-        .findFirst()
-        .or(run::standsIn)
+  String from(Optional<String> said, Run run, double along, double elevation) {
+    return said.or(run::standsIn)
         .or(() -> besideTheEnds(run, along, elevation))
         .orElseThrow(
             () ->
@@ -52,21 +45,6 @@ final class Landing {
                     "run \""
                         + run.id()
                         + "\" reaches no vessel or floor, so it must say what it stands in"));
-  }
-
-  /** What a part is said to stand in. */
-  static Optional<String> standsIn(Part part) {
-    return switch (part) {
-      case Part.Pump pump -> pump.standsIn();
-      case Part.Joint joint -> joint.standsIn();
-      case Part.Device device -> device.standsIn();
-      case Part.Valve valve -> Optional.empty();
-      case Part.FloatValve valve -> Optional.empty();
-      case Part.CheckValve valve -> Optional.empty();
-      case Part.SiphonBreak siphonBreak -> Optional.empty();
-      case Part.Strainer strainer -> Optional.empty();
-      case Part.Restrictor restrictor -> Optional.empty();
-    };
   }
 
   private Optional<String> besideTheEnds(Run run, double along, double elevation) {

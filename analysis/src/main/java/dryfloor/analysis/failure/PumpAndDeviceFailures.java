@@ -38,7 +38,7 @@ final class PumpAndDeviceFailures {
     handValvesBehind(pump.run())
         .filter(valve -> valve.opening() > 0)
         .forEach(valve -> failures.add(new Failure.PumpWorksAgainstShutValve(id, valve.id())));
-    if (standsOutsideItsWater(pump)) {
+    if (standsOutsideItsWater(pump) && !drawing.isDormant(pump.run())) {
       failures.add(new Failure.PumpSealLeaks(id));
     }
     return failures.build();

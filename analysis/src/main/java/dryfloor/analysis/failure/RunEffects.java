@@ -5,6 +5,7 @@ import dryfloor.model.element.Run;
 import dryfloor.model.element.RunEnd;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.part.Part;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +20,9 @@ final class RunEffects {
   /** A run parts or leaks at least this far from its ends (m), a tenth of a shorter one. */
   private static final double FROM_THE_END = 0.02;
 
+  /** What stands this close along the run (m) stands over the same ground. Common practice. */
+  private static final double CLOSE_BY = 0.25;
+
   private final Drawing drawing;
   private final Landing landing;
 
@@ -29,32 +33,40 @@ final class RunEffects {
 
   List<Effect> parts(String joint) {
     Fitted<Part.Joint> fitted = drawing.part(Part.Joint.class, joint);
-    return parts(fitted.run(), fitted.part().along(), fitted.part().elevation());
+    Part.Joint parted = fitted.part();
+    return parts(parted.standsIn(), fitted.run(), parted.along(), parted.elevation());
   }
 
   List<Effect> partsAtLowestPoint(String run) {
     RunProfile.Point low = lowestPoint(run);
-    return parts(drawing.run(run), low.along(), low.elevation());
+    Run parted = drawing.run(run);
+    return parts(saidNear(parted, low.along()), parted, low.along(), low.elevation());
   }
 
-  List<Effect> partsAt(Part.Device device, Run run) {
-    return parts(run, device.along(), connection(device, run));
+  List<Effect> connectionLetsGo(String device) {
+    Fitted<Part.Device> fitted = drawing.part(Part.Device.class, device);
+    Part.Device loose = fitted.part();
+    double elevation = connection(loose, fitted.run());
+    return parts(loose.standsIn(), fitted.run(), loose.along(), elevation);
   }
 
   List<Effect> drips(String joint) {
     Fitted<Part.Joint> fitted = drawing.part(Part.Joint.class, joint);
-    return drips(fitted.run(), fitted.part().along(), fitted.part().elevation());
+    Part.Joint loose = fitted.part();
+    return drips(loose.standsIn(), fitted.run(), loose.along(), loose.elevation());
   }
 
   List<Effect> dripsAtLowestPoint(String run) {
     RunProfile.Point low = lowestPoint(run);
-    return drips(drawing.run(run), low.along(), low.elevation());
+    Run cracked = drawing.run(run);
+    return drips(saidNear(cracked, low.along()), cracked, low.along(), low.elevation());
   }
 
   List<Effect> sealLeaks(String pump) {
     Fitted<Part.Pump> fitted = drawing.part(Part.Pump.class, pump);
     double along = fitted.part().along();
-    return drips(fitted.run(), along, new RunProfile(drawing, fitted.run()).elevationAt(along));
+    double elevation = new RunProfile(drawing, fitted.run()).elevationAt(along);
+    return drips(fitted.part().standsIn(), fitted.run(), along, elevation);
   }
 
   /** The whole bore pours out of the lid, and nothing goes on through the blocked outlet. */
@@ -69,10 +81,13 @@ final class RunEffects {
             open.elevation(),
             run.boreArea(),
             true,
-            landing.from(run, open.along(), open.elevation())));
+            landing.from(open.standsIn(), run, open.along(), open.elevation())));
   }
 
-  /** The pump that feeds a device and the vessel it draws from, if a pump does. */
+  /**
+   * What the pump that feeds a device throws over its cup; nothing if no pump feeds it from a
+   * vessel.
+   */
   Optional<Effect> cupOverflows(String device) {
     Fitted<Part.Device> fitted = drawing.part(Part.Device.class, device);
     Run run = fitted.run();
@@ -100,7 +115,7 @@ final class RunEffects {
             intake.get().elevation(),
             cup.cupOverflow().getAsDouble(),
             pump.get().id(),
-            landing.from(run, cup.along(), cup.elevation())));
+            landing.from(cup.standsIn(), run, cup.along(), cup.elevation())));
   }
 
   /** The free end lies on the ground on which its vessel stands. */
@@ -133,13 +148,16 @@ final class RunEffects {
         "run \"" + run + "\" has no opening at its " + end + " end, so that end can't move");
   }
 
-  private List<Effect> parts(Run run, double along, double elevation) {
+  private List<Effect> parts(Optional<String> said, Run run, double along, double elevation) {
     return List.of(
         new Effect.RunParted(
-            run.id(), offTheEnds(run, along), elevation, landing.from(run, along, elevation)));
+            run.id(),
+            offTheEnds(run, along),
+            elevation,
+            landing.from(said, run, along, elevation)));
   }
 
-  private List<Effect> drips(Run run, double along, double elevation) {
+  private List<Effect> drips(Optional<String> said, Run run, double along, double elevation) {
     return List.of(
         new Effect.RunLeaks(
             run.id(),
@@ -147,7 +165,7 @@ final class RunEffects {
             elevation,
             drawing.installation().failureSettings().dripArea(),
             false,
-            landing.from(run, along, elevation)));
+            landing.from(said, run, along, elevation)));
   }
 
   private RunProfile.Point lowestPoint(String run) {
@@ -157,6 +175,29 @@ final class RunEffects {
             () ->
                 new IllegalArgumentException(
                     "run \"" + run + "\" stays inside its vessels and can't come apart outside"));
+  }
+
+  /** What the nearest joint, pump or device close by is said to stand in. */
+  private static Optional<String> saidNear(Run run, double along) {
+    return run.parts().stream()
+        .filter(part -> Math.abs(part.along() - along) <= CLOSE_BY)
+        .filter(part -> standsIn(part).isPresent())
+        .min(Comparator.comparingDouble(part -> Math.abs(part.along() - along)))
+        .flatMap(RunEffects::standsIn);
+  }
+
+  private static Optional<String> standsIn(Part part) {
+    return switch (part) {
+      case Part.Pump pump -> pump.standsIn();
+      case Part.Joint joint -> joint.standsIn();
+      case Part.Device device -> device.standsIn();
+      case Part.Valve valve -> Optional.empty();
+      case Part.FloatValve valve -> Optional.empty();
+      case Part.CheckValve valve -> Optional.empty();
+      case Part.SiphonBreak siphonBreak -> Optional.empty();
+      case Part.Strainer strainer -> Optional.empty();
+      case Part.Restrictor restrictor -> Optional.empty();
+    };
   }
 
   /** Devices hang on the run or stand below it; their connections are never above their lid. */
