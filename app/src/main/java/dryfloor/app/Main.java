@@ -4,6 +4,7 @@ import dryfloor.app.command.CommandLines;
 import dryfloor.app.command.SweepAnalyst;
 import dryfloor.app.command.Terminal;
 import dryfloor.app.command.Workplace;
+import dryfloor.model.file.InstallationFile;
 
 /** Starts the program. */
 public final class Main {
@@ -14,9 +15,7 @@ public final class Main {
   public static void main(String[] arguments) {
     Workplace workplace =
         new Workplace(
-            file -> {
-              throw new java.io.IOException("not there yet");
-            },
+            InstallationFile::read,
             new SweepAnalyst(),
             Terminal.surface(System.out, System.err, System.getenv()));
     int code = CommandLines.at(workplace, System.getenv()).execute(arguments);

@@ -90,14 +90,19 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   private ExitCode check(Path file, Installation installation) {
-    try (WatchedProgress progress =
-        new WatchedProgress(file.getFileName().toString(), workplace.surface())) {
-      SweepResult sweep = workplace.analyst().everyFailure(installation, threads, progress);
-      progress.close();
+    try {
+      SweepResult sweep = sweep(file, installation);
       tell(file, sweep, options.wording(installation));
       return ExitCode.of(sweep.results());
     } catch (BaselineProblem problem) {
       return refuse(file, List.of(BaselineComplaint.of(installation, problem)));
+    }
+  }
+
+  private SweepResult sweep(Path file, Installation installation) throws BaselineProblem {
+    String task = String.valueOf(file.getFileName());
+    try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
+      return workplace.analyst().everyFailure(installation, threads, progress);
     }
   }
 

@@ -3,7 +3,6 @@ package dryfloor.app.command;
 import dryfloor.model.file.Problem;
 import dryfloor.model.file.Reading;
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -39,16 +38,10 @@ final class Drawings {
       return refused(
           file, "there is no such file", "check its name; 'dryfloor new' writes one to begin with");
     }
-    try {
-      return switch (reader.read(file)) {
-        case Reading.Read read -> new Loaded.Drawing(file, read.installation(), read.warnings());
-        case Reading.Rejected rejected -> new Loaded.Refused(file, rejected.problems());
-      };
-    } catch (AccessDeniedException e) {
-      return refused(file, "you may not read this file", "ask for the right to read it");
-    } catch (IOException e) {
-      return refused(file, "the file can't be read: " + e.getMessage(), "check the file");
-    }
+    return switch (reader.read(file)) {
+      case Reading.Read read -> new Loaded.Drawing(file, read.installation(), read.warnings());
+      case Reading.Rejected rejected -> new Loaded.Refused(file, rejected.problems());
+    };
   }
 
   private List<Loaded> loadFolder(Path folder) {

@@ -1,7 +1,7 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
-import dryfloor.app.report.FailureLabel;
+import dryfloor.analysis.failure.FailureNames;
 import dryfloor.model.Installation;
 import java.util.List;
 import java.util.Locale;
@@ -23,14 +23,14 @@ final class FailureSearch {
 
   static Found find(String text, List<Failure> failures, Installation installation) {
     List<Failure> exact =
-        failures.stream().filter(failure -> FailureLabel.id(failure).equals(text)).toList();
+        failures.stream().filter(failure -> FailureNames.id(failure).equals(text)).toList();
     String wanted = text.toLowerCase(Locale.ROOT);
     List<Failure> part =
         failures.stream()
             .filter(
                 failure ->
-                    FailureLabel.id(failure).contains(wanted)
-                        || FailureLabel.name(failure, installation)
+                    FailureNames.id(failure).contains(wanted)
+                        || FailureNames.name(failure, installation)
                             .toLowerCase(Locale.ROOT)
                             .contains(wanted))
             .toList();
@@ -47,7 +47,7 @@ final class FailureSearch {
     String some =
         failures.stream()
             .limit(MOST_SUGGESTED)
-            .map(failure -> "  " + FailureLabel.id(failure))
+            .map(failure -> "  " + FailureNames.id(failure))
             .collect(Collectors.joining("\n"));
     int more = failures.size() - MOST_SUGGESTED;
     return some + (more > 0 ? "\n  and " + more + " more: 'dryfloor check' lists them all" : "");

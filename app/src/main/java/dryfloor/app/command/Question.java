@@ -1,10 +1,10 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
-import dryfloor.app.report.FailureLabel;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
@@ -72,9 +72,9 @@ final class Question {
   }
 
   static String title(FailureResult result, Installation installation) {
-    return FailureLabel.name(result.failure(), installation)
+    return FailureNames.name(result.failure(), installation)
         + " ("
-        + FailureLabel.id(result.failure())
+        + FailureNames.id(result.failure())
         + ")";
   }
 }

@@ -1,6 +1,7 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
@@ -15,7 +16,7 @@ public final class SweepAnalyst implements Analyst {
 
   @Override
   public List<Failure> failures(Installation installation) {
-    return List.of(new Failure.BuildingLosesPower());
+    return FailureCatalogue.of(installation);
   }
 
   @Override

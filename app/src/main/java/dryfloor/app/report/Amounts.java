@@ -23,9 +23,12 @@ public record Amounts(Units units) {
     return plainZero(format().level(metres));
   }
 
-  /** An elevation in the building (m). */
+  /** An elevation in the building (m), above or below its datum. */
   public String elevation(double metres) {
-    String text = plainZero(format().length(metres));
+    String text = format().length(metres);
+    if (Double.parseDouble(text.substring(0, text.indexOf(' '))) == 0) {
+      return "±" + text.replace("-", "");
+    }
     return metres > 0 ? "+" + text : text;
   }
 
@@ -41,7 +44,7 @@ public record Amounts(Units units) {
     }
     return switch (units) {
       case METRIC ->
-          Math.abs(cubicMetres) < 1e-3
+          Math.abs(cubicMetres) < 0.9995e-3
               ? Math.round(cubicMetres * 1e6) + " mL"
               : wholeAboveTen(format().volume(cubicMetres));
       case US -> wholeAboveTen(format().volume(cubicMetres)).replace("gal(US)", "gal");

@@ -1,10 +1,14 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.app.report.TextTable.Column;
+import dryfloor.model.FailureSettings;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +33,7 @@ public final class CheckReport {
     report.table();
     report.unanswered();
     report.skipped();
+    report.unknownSkips();
     report.hidden();
     report.normal();
     CareSection.write(wording, report.lines);
@@ -45,7 +50,7 @@ public final class CheckReport {
                 lines.paragraph(
                     "",
                     "Worst: "
-                        + FailureLabel.name(worst.failure(), wording.installation())
+                        + FailureNames.name(worst.failure(), wording.installation())
                         + ": "
                         + Whereabouts.of(wording, worst.outcome())
                         + ", first after "
@@ -79,8 +84,8 @@ public final class CheckReport {
 
   private void row(TextTable table, FailureResult result) {
     String answer = lines.ink().answer(Answer.of(result));
-    String name = FailureLabel.name(result.failure(), wording.installation());
-    String id = lines.ink().faint(FailureLabel.id(result.failure()));
+    String name = FailureNames.name(result.failure(), wording.installation());
+    String id = lines.ink().faint(FailureNames.id(result.failure()));
     switch (result) {
       case FailureResult.Answered answered -> {
         Outcome outcome = answered.outcome();
@@ -113,24 +118,32 @@ public final class CheckReport {
     }
   }
 
+  private void unknownSkips() {
+    List<FailureSettings.Skipped> unknown = FailureCatalogue.unknownSkips(wording.installation());
+    if (!unknown.isEmpty()) {
+      lines.heading("Switched off in the drawing, which has no such failure");
+      unknown.forEach(skip -> lines.paragraph("  ", "    ", skip.failure() + ": " + skip.reason()));
+    }
+  }
+
   private <R extends FailureResult> List<R> of(Class<R> kind) {
     return sweep.worstFirst().stream().filter(kind::isInstance).map(kind::cast).toList();
   }
 
   private void reason(FailureResult result, String reason) {
     lines.paragraph(
-        "  ", "    ", FailureLabel.name(result.failure(), wording.installation()) + ": " + reason);
+        "  ", "    ", FailureNames.name(result.failure(), wording.installation()) + ": " + reason);
   }
 
   private void hidden() {
     List<FailureResult> hidden =
         sweep.worstFirst().stream()
-            .filter(result -> FailureLabel.hidden(result.failure()))
+            .filter(result -> FailureTraits.isHidden(result.failure(), wording.installation()))
             .toList();
     if (!hidden.isEmpty()) {
       lines.heading("Hidden: these show nothing until something else fails, so test them");
       hidden.forEach(
-          result -> lines.add("  " + FailureLabel.name(result.failure(), wording.installation())));
+          result -> lines.add("  " + FailureNames.name(result.failure(), wording.installation())));
     }
   }
 

@@ -47,6 +47,8 @@ public record Ink(boolean colour, boolean manyCharacters) {
         .replace("²", "2")
         .replace("³", "3")
         .replace("×", "x")
+        .replace("±", "+/-")
+        .replace("−", "-")
         .replace("°", " deg ")
         .replace("“", "\"")
         .replace("”", "\"");

@@ -1,5 +1,7 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.model.file.Problem;
@@ -73,10 +75,10 @@ public final class JsonAnswer {
   }
 
   private static void put(ObjectNode node, FailureResult result, Wording wording) {
-    node.put("id", FailureLabel.id(result.failure()));
-    node.put("name", FailureLabel.name(result.failure(), wording.installation()));
+    node.put("id", FailureNames.id(result.failure()));
+    node.put("name", FailureNames.name(result.failure(), wording.installation()));
     node.put("answer", Answer.of(result).name());
-    node.put("hidden", FailureLabel.hidden(result.failure()));
+    node.put("hidden", FailureTraits.isHidden(result.failure(), wording.installation()));
     switch (result) {
       case FailureResult.Answered answered -> {
         node.put("sentence", new VerdictSentence(wording).of(answered.outcome()));

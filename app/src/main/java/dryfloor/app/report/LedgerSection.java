@@ -20,15 +20,15 @@ final class LedgerSection {
             Column.left("from"), Column.left("to"), Column.left("how"), Column.right("water"));
     for (Ledger.Entry entry : ledger.entries()) {
       table.row(
-          wording.names().of(entry.from()),
-          wording.names().of(entry.to()),
+          wording.names().label(entry.from()),
+          wording.names().label(entry.to()),
           way(wording, entry),
           wording.amounts().volume(entry.volume()));
     }
     for (Ledger.Standing standing : ledger.standing()) {
       double gained = standing.after() - standing.before();
       table.row(
-          wording.names().of(standing.id()),
+          wording.names().label(standing.id()),
           "",
           gained < 0 ? "stood in it, has left it" : "stands in it now",
           wording.amounts().volumeChange(gained));

@@ -28,7 +28,7 @@ final class LevelSection {
   private static void row(Wording wording, TextTable table, Outcome.VesselOutcome vessel) {
     Amounts amounts = wording.amounts();
     table.row(
-        wording.names().of(vessel.id()),
+        wording.names().label(vessel.id()),
         amounts.level(vessel.levelBefore() - vessel.bottom()),
         amounts.level(vessel.levelAfter() - vessel.bottom()),
         amounts.levelChange(vessel.levelAfter() - vessel.levelBefore()),

@@ -24,8 +24,13 @@ public final class Names {
     return new Names(installation);
   }
 
+  /** As a heading or label: "Cellar floor". */
+  public String label(String id) {
+    return Sentences.capital(of(id));
+  }
+
   /** The name as it was given; an id that is nobody's is its own name. */
-  public String of(String id) {
+  String of(String id) {
     String name = byId.getOrDefault(id, id);
     return name.isBlank() ? id : name;
   }
@@ -45,8 +50,7 @@ public final class Names {
     return Sentences.capital(the(id));
   }
 
-  /** Without an article, as a heading or label inside a line: "cellar floor". */
-  String inSentence(String name) {
+  private static String inSentence(String name) {
     boolean ordinaryWord =
         name.length() > 1
             && Character.isUpperCase(name.charAt(0))

@@ -28,7 +28,7 @@ final class PlaceSection {
     for (Outcome.FloorOutcome floor : outcome.floors()) {
       boolean wet = floor.received() > 0 || floor.firstWet().isPresent();
       table.row(
-          wording.names().of(floor.id()),
+          wording.names().label(floor.id()),
           wet ? amounts.volume(floor.received()) : "dry",
           wet ? amounts.volume(floor.volume()) : "",
           wet ? amounts.level(floor.depth()) : "",
@@ -49,7 +49,7 @@ final class PlaceSection {
     TextTable table = new TextTable(Column.left(""), Column.right(""));
     passed.forEach(
         place ->
-            table.row(wording.names().of(place.id()), wording.amounts().volume(place.volume())));
+            table.row(wording.names().label(place.id()), wording.amounts().volume(place.volume())));
     lines.table(table);
   }
 }

@@ -15,8 +15,8 @@ public final class StorySentence {
   /** The sentence, without its time. */
   public String of(StoryEvent event) {
     return switch (event.what()) {
-      case POWER_LOST -> subject(event) + " loses its power.";
-      case POWER_BACK -> subject(event) + " has power again.";
+      case POWER_LOST -> "Power is lost at " + the(event.subject()) + ".";
+      case POWER_BACK -> "Power is back at " + the(event.subject()) + ".";
       case STOPS -> subject(event) + " stops" + because(event, ": ", " has switched it off") + ".";
       case STARTS -> subject(event) + " starts" + because(event, ": ", " calls for it") + ".";
       case OPENS -> subject(event) + " opens.";

@@ -1,0 +1,83 @@
+package dryfloor.app.drawing;
+
+import dryfloor.app.drawing.Shape.Text.Anchor;
+import java.util.List;
+
+/**
+ * The finished picture.
+ *
+ * @param width of the paper (points)
+ * @param height of the paper (points)
+ * @param title for those who can't see it
+ * @param shapes in the order of painting
+ */
+public record Elevation(double width, double height, String title, List<Shape> shapes) {
+
+  private static final double MARGIN = 24;
+  private static final double SCALE_COLUMN = 52;
+  private static final double WIDEST_BUILDING = 800;
+  private static final double HIGHEST_BUILDING = 900;
+  private static final double SMALLEST_SCALE = 70;
+  private static final double LARGEST_SCALE = 230;
+
+  public Elevation {
+    shapes = List.copyOf(shapes);
+  }
+
+  /** Draws a scene in a building. */
+  public static Elevation of(Plan plan, Scene scene) {
+    double high = plan.top() - plan.bottom();
+    double fitting = Math.min(WIDEST_BUILDING / plan.width(), HIGHEST_BUILDING / high);
+    double scale = Math.clamp(fitting, SMALLEST_SCALE, LARGEST_SCALE);
+    double left = MARGIN + SCALE_COLUMN;
+    double panelLeft = left + Math.max(scale * plan.width(), 420) + 84;
+    double width = panelLeft + SidePanel.WIDTH + MARGIN;
+    Header header = new Header(scene, width - 2 * MARGIN);
+    Paper paper = new Paper(plan, scale, left, header.height() + MARGIN + 14);
+    Sheet sheet = new Sheet(new Area(left, paper.top(), panelLeft - 10, paper.bottom() + 40));
+    header.paint(sheet, MARGIN);
+    building(paper, scene, sheet);
+    double below = new Legend(sheet, left, panelLeft - 40, paper.bottom() + 44).paint(plan, scene);
+    scaleBar(paper, scene, sheet, below + 18);
+    double panel = new SidePanel(scene, sheet, panelLeft, header.height() + 6).paint();
+    double bottom = closing(scene, sheet, Math.max(below + 34, panel + 20), width);
+    return new Elevation(width, bottom, scene.title() + ". " + scene.sentence(), sheet.all());
+  }
+
+  private static void building(Paper paper, Scene scene, Sheet sheet) {
+    TankPainter tanks = new TankPainter(paper, scene, sheet);
+    PipePainter pipes = new PipePainter(paper, scene, sheet);
+    FlowPainter flows = new FlowPainter(paper, scene, sheet);
+    new BuildingPainter(paper, scene, sheet).paint();
+    flows.paintWetFloors();
+    tanks.paint();
+    pipes.paint();
+    flows.paint();
+    tanks.label();
+    pipes.label();
+  }
+
+  private static void scaleBar(Paper paper, Scene scene, Sheet sheet, double y) {
+    double length = paper.scale() * scene.heights().step();
+    Point from = new Point(paper.left(), y);
+    sheet.add(Shape.line(from, from.moved(length, 0), Style.LEVEL_AFTER));
+    sheet.add(Shape.line(from.moved(0, -4), from.moved(0, 4), Style.RULE));
+    sheet.add(Shape.line(from.moved(length, -4), from.moved(length, 4), Style.RULE));
+    String text =
+        scene.heights().number(scene.heights().step())
+            + " "
+            + scene.heights().unit()
+            + ", heights and widths of vessels to one scale; where things stand side by side is"
+            + " not drawn";
+    sheet.text(new Shape.Text(from.moved(length + 8, 3.5), text, Anchor.START, 10, Style.SMALL));
+  }
+
+  private static double closing(Scene scene, Sheet sheet, double top, double width) {
+    double y = top;
+    for (String line : TextWidth.broken(scene.closing(), width - 2 * MARGIN, 10, Style.SMALL)) {
+      y += 14;
+      sheet.text(new Shape.Text(new Point(MARGIN, y), line, Anchor.START, 10, Style.SMALL));
+    }
+    return y + MARGIN;
+  }
+}

@@ -1,0 +1,86 @@
+package dryfloor.app.drawing;
+
+import dryfloor.app.drawing.Shape.Text.Anchor;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Text that looks for a place.
+ *
+ * @param anchor what it belongs to (points)
+ * @param lines of text, from the top down
+ * @param wishes places that would suit it, best first
+ */
+record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
+
+  Label {
+    lines = List.copyOf(lines);
+    wishes = List.copyOf(wishes);
+  }
+
+  /**
+   * A place that would suit.
+   *
+   * @param top middle, start or end of the upper edge (points)
+   * @param anchor which of them
+   */
+  record Wish(Point top, Anchor anchor) {}
+
+  /**
+   * A place that is being thought of.
+   *
+   * @param dislike how much worse it is than the first wish (points² covered)
+   * @param away whether it is so far off that a leader must show what it belongs to
+   */
+  record Spot(List<Shape.Text> texts, double dislike, boolean away) {
+
+    Area area() {
+      return texts.stream()
+          .map(Shape.Text::area)
+          .reduce(
+              (a, b) ->
+                  new Area(
+                      Math.min(a.left(), b.left()),
+                      Math.min(a.top(), b.top()),
+                      Math.max(a.right(), b.right()),
+                      Math.max(a.bottom(), b.bottom())))
+          .orElseThrow();
+    }
+  }
+
+  /** The wished places. */
+  Stream<Spot> places() {
+    return IntStream.range(0, wishes.size()).mapToObj(i -> spot(wishes.get(i), i * 12.0, false));
+  }
+
+  /** Places around, further and further off. */
+  Stream<Spot> ring(int number) {
+    double radius = 14.0 * number;
+    return IntStream.range(0, 16)
+        .mapToObj(
+            i -> {
+              double angle = Math.PI / 8 * i;
+              Point top =
+                  anchor.moved(radius * Math.cos(angle) * 1.4, radius * Math.sin(angle) - 8);
+              Anchor side =
+                  Math.abs(Math.cos(angle)) < 0.3
+                      ? Anchor.MIDDLE
+                      : Math.cos(angle) > 0 ? Anchor.START : Anchor.END;
+              return spot(new Wish(top, side), 0, true);
+            });
+  }
+
+  private Spot spot(Wish wish, double dislike, boolean away) {
+    return new Spot(Sheet.stacked(lines, wish.top(), wish.anchor()), dislike, away);
+  }
+
+  /** Beside a point: right, left, above, below. */
+  static List<Wish> around(Point point, double clear, double height) {
+    return List.of(
+        new Wish(point.moved(clear, -height / 2), Anchor.START),
+        new Wish(point.moved(-clear, -height / 2), Anchor.END),
+        new Wish(point.moved(0, -clear - height), Anchor.MIDDLE),
+        new Wish(point.moved(0, clear), Anchor.MIDDLE));
+  }
+}

@@ -1,0 +1,122 @@
+package dryfloor.app.drawing;
+
+import dryfloor.app.drawing.Shape.Text.Anchor;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A drawing as it grows: shapes in the order of painting, and labels that look for a free place
+ * once all the shapes are known.
+ */
+final class Sheet {
+
+  /** A label keeps this far from others (points). */
+  private static final double CLEAR = 2;
+
+  /** So far out a label is looked for a place before it has to share one. */
+  private static final int MOST_RINGS = 60;
+
+  private final List<Shape> shapes = new ArrayList<>();
+  private final List<Shape> labels = new ArrayList<>();
+  private final List<Area> taken = new ArrayList<>();
+  private final List<Area> better = new ArrayList<>();
+  private final Area bounds;
+
+  Sheet(Area bounds) {
+    this.bounds = bounds;
+  }
+
+  void add(Shape shape) {
+    shapes.add(shape);
+  }
+
+  /** A shape that labels had better not cover. */
+  void addKeptClear(Shape.Line line) {
+    shapes.add(line);
+    for (int i = 1; i < line.points().size(); i++) {
+      better.add(Area.around(line.points().get(i - 1), line.points().get(i), 1.5));
+    }
+  }
+
+  /** Text at a fixed place, which labels then keep clear of. */
+  void text(Shape.Text text) {
+    labels.add(text);
+    taken.add(text.area());
+  }
+
+  /** Room that no label may take. */
+  void reserve(Area area) {
+    taken.add(area);
+  }
+
+  /** Lines of text near a point, where they cover least; away from it with a leader if need be. */
+  void label(Label label) {
+    Placed best = label.places().map(this::judged).min(Placed.BEST).orElseThrow();
+    for (int ring = 1; ring <= MOST_RINGS && best.hits(); ring++) {
+      best = label.ring(ring).map(this::judged).min(Placed.BEST).orElseThrow();
+    }
+    if (best.spot().away()) {
+      shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
+    }
+    best.texts().forEach(this::text);
+  }
+
+  private Placed judged(Label.Spot spot) {
+    Area area = spot.area();
+    boolean hits =
+        !area.within(bounds) || taken.stream().anyMatch(other -> other.overlaps(grown(area)));
+    double covers = better.stream().mapToDouble(area::common).sum();
+    return new Placed(spot, hits, covers);
+  }
+
+  private static Area grown(Area area) {
+    return new Area(
+        area.left() - CLEAR, area.top() - CLEAR, area.right() + CLEAR, area.bottom() + CLEAR);
+  }
+
+  List<Shape> all() {
+    List<Shape> all = new ArrayList<>(shapes);
+    all.addAll(labels);
+    return all;
+  }
+
+  /** A place for a label and how good it is. */
+  private record Placed(Label.Spot spot, boolean hits, double covers) {
+
+    static final Comparator<Placed> BEST =
+        Comparator.comparing(Placed::hits)
+            .thenComparingDouble(placed -> placed.covers() + placed.spot().dislike());
+
+    List<Shape.Text> texts() {
+      return spot.texts();
+    }
+
+    Point nearest(Point anchor) {
+      Area area = spot.area();
+      return new Point(
+          Math.clamp(anchor.x(), area.left(), area.right()),
+          Math.clamp(anchor.y(), area.top(), area.bottom()));
+    }
+  }
+
+  /** A line of a label. */
+  record LabelLine(String text, double size, Style style) {}
+
+  /** Puts texts on top of one another from a corner on. */
+  static List<Shape.Text> stacked(List<LabelLine> lines, Point top, Anchor anchor) {
+    List<Shape.Text> texts = new ArrayList<>();
+    double y = top.y();
+    for (LabelLine line : lines) {
+      y += line.size() * 1.2;
+      texts.add(
+          new Shape.Text(
+              new Point(top.x(), y - line.size() * 0.2),
+              line.text(),
+              anchor,
+              line.size(),
+              line.style()));
+    }
+    return texts;
+  }
+}

@@ -1,0 +1,143 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.app.drawing.Scene;
+import dryfloor.app.drawing.Style;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Puts an outcome into the words and numbers of a picture. */
+public final class SceneWords {
+
+  private final Wording wording;
+  private final Outcome outcome;
+  private final Amounts amounts;
+
+  private SceneWords(Wording wording, Outcome outcome) {
+    this.wording = wording;
+    this.outcome = outcome;
+    this.amounts = wording.amounts();
+  }
+
+  /**
+   * The scene that an outcome ends with.
+   *
+   * @param title name of the failure, or that all is well
+   * @param failed ids of the components that failed
+   */
+  public static Scene of(Wording wording, String title, List<String> failed, Outcome outcome) {
+    return new SceneWords(wording, outcome).scene(title, failed);
+  }
+
+  private Scene scene(String title, List<String> failed) {
+    Answer answer = Answer.of(outcome);
+    Set<String> failedIds = new HashSet<>(failed);
+    return new Scene(
+        wording.installation().name(),
+        title,
+        answer.sign(true),
+        style(answer),
+        new VerdictSentence(wording).of(outcome),
+        waters(),
+        wet(),
+        new SceneFlows(wording).of(outcome.ledger()),
+        states(failedIds),
+        failedIds,
+        story(),
+        outcome.vessels().stream().map(this::levelLine).toList(),
+        new SceneHeights(amounts),
+        Cautions.STATEMENT);
+  }
+
+  private static Style style(Answer answer) {
+    return switch (answer) {
+      case WET -> Style.WET_TEXT;
+      case CAUGHT -> Style.CAUGHT_TEXT;
+      case DRY -> Style.DRY_TEXT;
+      case NO_ANSWER, SKIPPED -> Style.UNKNOWN_TEXT;
+    };
+  }
+
+  private Map<String, Scene.Water> waters() {
+    Map<String, Scene.Water> waters = new HashMap<>();
+    for (Outcome.VesselOutcome vessel : outcome.vessels()) {
+      waters.put(
+          vessel.id(),
+          new Scene.Water(
+              vessel.levelBefore(),
+              vessel.levelAfter(),
+              wording.names().label(vessel.id()),
+              note(vessel)));
+    }
+    return waters;
+  }
+
+  private String note(Outcome.VesselOutcome vessel) {
+    double gained = vessel.volumeAfter() - vessel.volumeBefore();
+    String change =
+        amounts.volume(Math.abs(gained)).startsWith("0 ")
+            ? "no change"
+            : amounts.volumeChange(gained).replace("-", "−");
+    double left = vessel.rim() - vessel.levelAfter();
+    boolean empty = vessel.volumeAfter() <= 0;
+    if (empty) {
+      return gained < 0 ? change + ", empty" : "";
+    }
+    return change + (left > 5e-4 ? "\n" + amounts.level(left) + " below rim" : "\nfull to the rim");
+  }
+
+  private Map<String, String> wet() {
+    Map<String, String> wet = new HashMap<>();
+    for (Outcome.FloorOutcome floor : outcome.floors()) {
+      if (floor.received() > 0 || floor.firstWet().isPresent()) {
+        String depth = floor.depth() >= 5e-4 ? ", " + amounts.level(floor.depth()) + " deep" : "";
+        wet.put(
+            floor.id(),
+            "WET  "
+                + amounts.volume(floor.received())
+                + " on "
+                + wording.names().the(floor.id())
+                + depth);
+      }
+    }
+    return wet;
+  }
+
+  /** What became of the parts; the last word about each counts. */
+  private Map<String, String> states(Set<String> failed) {
+    Map<String, String> states = new HashMap<>();
+    wording
+        .installation()
+        .supplies()
+        .forEach(s -> states.put(s.id(), wording.names().label(s.id())));
+    wording.installation().drains().forEach(d -> states.put(d.id(), wording.names().label(d.id())));
+    failed.forEach(id -> states.put(id, wording.names().label(id)));
+    for (StoryEvent event : outcome.story()) {
+      PartState.after(event)
+          .ifPresent(
+              state ->
+                  states.put(
+                      event.subject(), wording.names().label(event.subject()) + " " + state));
+    }
+    return states;
+  }
+
+  private List<Scene.Moment> story() {
+    StorySentence sentence = new StorySentence(wording);
+    return outcome.story().stream()
+        .map(event -> new Scene.Moment(amounts.time(event.time()), sentence.of(event)))
+        .toList();
+  }
+
+  private Scene.LevelLine levelLine(Outcome.VesselOutcome vessel) {
+    return new Scene.LevelLine(
+        wording.names().label(vessel.id()),
+        amounts.level(vessel.levelBefore() - vessel.bottom()),
+        amounts.level(vessel.levelAfter() - vessel.bottom()),
+        amounts.level(vessel.rim() - vessel.levelAfter()));
+  }
+}
