@@ -2,9 +2,9 @@ package dryfloor.model.file;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 
 /** Collects what is wrong while a file is read; at most one problem of a kind for each place. */
 final class Problems {
@@ -13,7 +13,7 @@ final class Problems {
   static final int MOST_REPORTED = 500;
 
   private final List<Problem> found = new ArrayList<>();
-  private final Set<String> paths = new HashSet<>();
+  private final NavigableSet<String> paths = new TreeSet<>();
   private int unreported;
 
   void add(FilePlace place, String message, String remedy) {
@@ -29,8 +29,16 @@ final class Problems {
     return found.isEmpty();
   }
 
+  /** Whether something has been reported at exactly this place. */
   boolean concern(FilePlace place) {
     return paths.contains(place.path());
+  }
+
+  /** Whether something has been reported at one of the fields of the object at this place. */
+  boolean concernFieldOf(FilePlace place) {
+    String firstField = place.path() + ".";
+    String next = paths.ceiling(firstField);
+    return next != null && next.startsWith(firstField);
   }
 
   /** All problems in the order of the file. */
