@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 
 /** Collects what is wrong while a file is read; at most one problem of a kind for each place. */
 final class Problems {
@@ -12,17 +13,37 @@ final class Problems {
   /** A reader needs the first few; a file of nothing but mistakes must not fill the screen. */
   static final int MOST_REPORTED = 500;
 
+  /** Longer texts quote something absurd from the file. */
+  private static final int LONGEST_TEXT = 600;
+
   private final List<Problem> found = new ArrayList<>();
   private final NavigableSet<String> paths = new TreeSet<>();
   private int unreported;
 
   void add(FilePlace place, String message, String remedy) {
+    add(place, message, () -> remedy);
+  }
+
+  /** Adds a problem whose remedy takes effort to find, which is spared if it goes unreported. */
+  void add(FilePlace place, String message, Supplier<String> remedy) {
     paths.add(place.path());
     if (found.size() >= MOST_REPORTED) {
       unreported++;
       return;
     }
-    found.add(new Problem(place.line(), place.column(), place.path(), message, remedy));
+    found.add(
+        new Problem(
+            place.line(),
+            place.column(),
+            shortened(place.path()),
+            shortened(message),
+            shortened(remedy.get())));
+  }
+
+  private static String shortened(String text) {
+    return text.length() <= LONGEST_TEXT
+        ? text
+        : text.substring(0, LONGEST_TEXT / 2) + " ... " + text.substring(text.length() - 100);
   }
 
   boolean isEmpty() {
