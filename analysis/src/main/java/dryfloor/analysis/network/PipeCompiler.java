@@ -259,9 +259,10 @@ final class PipeCompiler {
         if (isOpen(hole, run)) {
           fixtures.add(
               new PipeFixture.HoleFixture(
-                  along,
+                  piece.along(hole.elevation(), along),
                   hole.id(),
                   hole.elevation(),
+                  hole.diameter(),
                   hole.coveredBy().map(registry::place).orElse(-1)));
         }
       }

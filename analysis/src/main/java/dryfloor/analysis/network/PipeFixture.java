@@ -49,8 +49,9 @@ public sealed interface PipeFixture {
    *
    * @param id of the siphon break
    * @param elevation of the hole (m)
+   * @param seal water over the hole that closes it again once it has let air in (m): its diameter
    * @param coveredBy index of the place whose water covers it, or -1 if none ever does
    */
-  record HoleFixture(double along, String id, double elevation, int coveredBy)
+  record HoleFixture(double along, String id, double elevation, double seal, int coveredBy)
       implements PipeFixture {}
 }

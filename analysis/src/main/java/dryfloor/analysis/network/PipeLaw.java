@@ -51,7 +51,7 @@ public record PipeLaw(
   private static final int MOST_ITERATIONS = 200;
 
   /** Flows are solved to this share of themselves. */
-  private static final double RELATIVE = 1e-13;
+  private static final double RELATIVE = 1e-14;
 
   /** Head (m) that the stretch needs between its ends to pass a flow (m³/s). */
   public double headFor(double flow, double movingLoss) {

@@ -3,6 +3,7 @@ package dryfloor.analysis.network;
 import dryfloor.model.element.Run;
 import dryfloor.model.part.Part;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -23,6 +24,9 @@ record RunPiece(
     List<Point> points,
     List<Part> parts) {
 
+  /** A part drawn this near to its elevation sits where it was drawn (m). */
+  private static final double DRAWN_EXACTLY = 5e-3;
+
   /** A point of the profile: distance from the beginning of the piece and elevation (m). */
   record Point(double along, double elevation) {}
 
@@ -32,6 +36,38 @@ record RunPiece(
     run.waypoints().forEach(w -> points.add(new Point(w.along(), w.elevation())));
     points.add(new Point(run.length(), second.elevation()));
     return new RunPiece(first, second, 0, run.length(), points, run.parts());
+  }
+
+  /**
+   * Where along the piece something sits that is known by its elevation: where it was drawn if the
+   * profile passes its elevation there, else where the profile last passes it on its way to the
+   * second end, else at the crest.
+   */
+  double along(double elevation, double drawn) {
+    if (Math.abs(elevationAt(drawn) - elevation) < DRAWN_EXACTLY) {
+      return drawn;
+    }
+    for (int i = points.size() - 1; i > 0; i--) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      double rise = b.elevation() - a.elevation();
+      if (rise != 0 && (a.elevation() - elevation) * (b.elevation() - elevation) <= 0) {
+        return a.along() + (elevation - a.elevation()) / rise * (b.along() - a.along());
+      }
+    }
+    return points.stream().max(Comparator.comparingDouble(Point::elevation)).orElseThrow().along();
+  }
+
+  private double elevationAt(double along) {
+    for (int i = 1; i < points.size(); i++) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      if (along <= b.along()) {
+        double share = b.along() > a.along() ? (along - a.along()) / (b.along() - a.along()) : 0;
+        return a.elevation() + Math.max(share, 0) * (b.elevation() - a.elevation());
+      }
+    }
+    return points.getLast().elevation();
   }
 
   /** The piece up to a cut, with a new second end there. */

@@ -58,7 +58,7 @@ final class BranchBuilder {
         end(pipe, 1),
         PipeLaws.whole(pipe, state.board),
         1,
-        PipeLaws.floats(pipe, 0, pipe.length()),
+        PipeLaws.floats(pipe.fixtures()),
         suction(pipe));
   }
 
@@ -145,10 +145,8 @@ final class BranchBuilder {
     return new PipeBranch.Inlet.OverLip(end(pipe, side), pipe.crest(), pipe.bore());
   }
 
-  private List<FloatFixture> floats(Pipe pipe, int side) {
-    return side == 0
-        ? PipeLaws.floats(pipe, 0, pipe.crestAlong())
-        : PipeLaws.floats(pipe, pipe.crestAlong(), pipe.length());
+  private static List<FloatFixture> floats(Pipe pipe, int side) {
+    return PipeLaws.floats(PipeLaws.ofLeg(pipe, side));
   }
 
   /** Where the head at an end of a pipe comes from. */

@@ -16,7 +16,7 @@ final class FullPipeCheck {
   /** Flows smaller than this do not count as sucking (m³/s). */
   private static final double NOTHING = 1e-10;
 
-  private static final double NEVER = 1;
+  private static final double NEVER = 10;
 
   private final FlowNetwork network;
   private final State state;
@@ -30,21 +30,36 @@ final class FullPipeCheck {
     this.builder = new BranchBuilder(network, state);
   }
 
-  /** Whether the pipe would stay full if it were full now. */
+  /** Whether the pipe stays full if it is full now. */
   boolean wouldStayFull(Pipe pipe) {
-    PipeBranch through = builder.through(pipe);
-    through.solve(field.head(through.ends[0]), field.head(through.ends[1]), field.levels);
-    return staysFull(pipe, through);
+    return wouldStayFull(pipe, false);
   }
 
-  private boolean staysFull(Pipe pipe, PipeBranch through) {
-    return cover(pipe, 0, through.driven) > 0
-        && cover(pipe, 1, through.driven) > 0
+  /**
+   * Whether a pipe that has taken air would stay full if it filled again: the opening that let the
+   * air in must have been sealed, a hole by its own diameter of water and an end by half its bore,
+   * or the water would part again at once.
+   */
+  boolean wouldStayFullAgain(Pipe pipe) {
+    return wouldStayFull(pipe, true);
+  }
+
+  private boolean wouldStayFull(Pipe pipe, boolean sealed) {
+    PipeBranch through = builder.through(pipe);
+    through.solve(field.head(through.ends[0]), field.head(through.ends[1]), field.levels);
+    double end = sealed ? pipe.bore() / 2 : 0;
+    return cover(pipe, 0, through.driven) > end
+        && cover(pipe, 1, through.driven) > end
         && crestPressure(pipe, through) > 0
         && holes(pipe).stream()
             .allMatch(
                 hole ->
-                    holePressure(pipe, hole, through.driven, through.movingLoss(field.levels, 0))
+                    holePressure(
+                            pipe,
+                            hole,
+                            through.driven,
+                            through.movingLoss(field.levels, 0),
+                            sealed ? hole.seal() : 0)
                         > 0);
   }
 
@@ -85,19 +100,20 @@ final class FullPipeCheck {
   /**
    * The better of the water over a hole and the pressure behind it (m): air enters when both have
    * fallen to nothing.
+   *
+   * @param seal water over the hole that it takes to keep air out (m)
    */
-  double holePressure(Pipe pipe, HoleFixture hole, double flow, double movingLoss) {
+  double holePressure(Pipe pipe, HoleFixture hole, double flow, double movingLoss, double seal) {
     double cover =
         hole.coveredBy() >= 0
-            ? field.levels[hole.coveredBy()] - hole.elevation()
+            ? field.levels[hole.coveredBy()] - hole.elevation() - seal
             : Double.NEGATIVE_INFINITY;
     if (cover > 0) {
       return cover;
     }
     double head =
         field.head(builder.end(pipe, 1))
-            + PipeLaws.stretch(pipe, state.board, hole.along(), pipe.length())
-                .headFor(flow, movingLoss);
+            + PipeLaws.beyond(pipe, state.board, hole.along()).headFor(flow, movingLoss);
     return head - hole.elevation();
   }
 
@@ -112,9 +128,7 @@ final class FullPipeCheck {
     }
     double head = field.head(builder.end(pipe, 1));
     double line =
-        head
-            + PipeLaws.stretch(pipe, state.board, pipe.crestAlong(), pipe.length())
-                .headFor(through.driven, 0);
+        head + PipeLaws.beyond(pipe, state.board, pipe.crestAlong()).headFor(through.driven, 0);
     double holds = pipe.vented() ? 0 : Siphon.highestCrest(0, network.water());
     return line + holds - pipe.crest();
   }

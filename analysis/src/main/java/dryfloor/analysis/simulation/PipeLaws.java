@@ -19,18 +19,25 @@ final class PipeLaws {
 
   /** The whole pipe, from its first end to its second. */
   static PipeLaw whole(Pipe pipe, Board board) {
-    return stretch(pipe, board, 0, pipe.length());
+    return law(pipe, board, 0, pipe.length(), pipe.fixtures());
   }
 
   /** The leg on one side of the crest, still in the direction of the pipe. */
   static PipeLaw leg(Pipe pipe, int side, Board board) {
     return side == 0
-        ? stretch(pipe, board, 0, pipe.crestAlong())
-        : stretch(pipe, board, pipe.crestAlong(), pipe.length());
+        ? law(pipe, board, 0, pipe.crestAlong(), ofLeg(pipe, 0))
+        : law(pipe, board, pipe.crestAlong(), pipe.length(), ofLeg(pipe, 1));
   }
 
-  /** The stretch between two distances from the first end (m). */
-  static PipeLaw stretch(Pipe pipe, Board board, double from, double to) {
+  /** The stretch from some distance (m) to the second end. */
+  static PipeLaw beyond(Pipe pipe, Board board, double from) {
+    List<PipeFixture> fixtures =
+        pipe.fixtures().stream().filter(fixture -> fixture.along() >= from).toList();
+    return law(pipe, board, from, pipe.length(), fixtures);
+  }
+
+  private static PipeLaw law(
+      Pipe pipe, Board board, double from, double to, List<PipeFixture> fixtures) {
     double length = to - from;
     boolean firstEnd = from <= 0;
     boolean secondEnd = to >= pipe.length();
@@ -41,7 +48,7 @@ final class PipeLaws {
     PipeLaw.Passage passage = PipeLaw.Passage.BOTH_WAYS;
     double cracking = 0;
     double leak = Double.POSITIVE_INFINITY;
-    for (PipeFixture fixture : within(pipe, from, to)) {
+    for (PipeFixture fixture : fixtures) {
       switch (fixture) {
         case PipeFixture.PumpFixture pump -> {
           if (board.runs(pump.part())) {
@@ -88,22 +95,27 @@ final class PipeLaws {
         passage == PipeLaw.Passage.FORWARD_ONLY ? leak : 0);
   }
 
-  /** Float valves in a stretch. */
-  static List<FloatFixture> floats(Pipe pipe, double from, double to) {
-    return within(pipe, from, to).stream()
+  /** Float valves among fixtures. */
+  static List<FloatFixture> floats(List<PipeFixture> fixtures) {
+    return fixtures.stream()
         .filter(FloatFixture.class::isInstance)
         .map(FloatFixture.class::cast)
         .toList();
   }
 
-  private static List<PipeFixture> within(Pipe pipe, double from, double to) {
-    if (from >= to) {
-      return List.of();
-    }
-    boolean last = to >= pipe.length();
+  /**
+   * The fixtures of the leg on one side. What sits at the very first end belongs to the first leg
+   * even where the crest is there too: a blocked lip lets nothing over.
+   */
+  static List<PipeFixture> ofLeg(Pipe pipe, int side) {
+    boolean crestAtSecondEnd = pipe.crestAlong() >= pipe.length();
     return pipe.fixtures().stream()
-        .filter(f -> Math.clamp(f.along(), 0, pipe.length()) >= from)
-        .filter(f -> last || Math.clamp(f.along(), 0, pipe.length()) < to)
+        .filter(
+            fixture -> {
+              boolean first =
+                  fixture.along() <= 0 || fixture.along() < pipe.crestAlong() || crestAtSecondEnd;
+              return first == (side == 0);
+            })
         .toList();
   }
 
@@ -115,9 +127,7 @@ final class PipeLaws {
 
   /** Whether a pump runs in the leg on one side. */
   static boolean isPumped(Pipe pipe, int side, Board board) {
-    double from = side == 0 ? 0 : pipe.crestAlong();
-    double to = side == 0 ? pipe.crestAlong() : pipe.length();
-    return within(pipe, from, to).stream()
+    return ofLeg(pipe, side).stream()
         .anyMatch(f -> f instanceof PipeFixture.PumpFixture pump && board.runs(pump.part()));
   }
 }

@@ -86,7 +86,7 @@ final class PipeTriggers {
           new Trigger(
               () ->
                   check.holePressure(
-                      pipe, hole, through.driven, through.movingLoss(field.levels, 0)),
+                      pipe, hole, through.driven, through.movingLoss(field.levels, 0), 0),
               () -> {
                 story.tell(state.time, What.SIPHON_BREAKS, hole.id(), pipe.run());
                 takeAir(i);
@@ -213,7 +213,7 @@ final class PipeTriggers {
         triggers.add(
             new Trigger(
                 () ->
-                    (reachesCrest || fedFlow(i, side) > NOTHING) && check.wouldStayFull(pipe)
+                    (reachesCrest || fedFlow(i, side) > NOTHING) && check.wouldStayFullAgain(pipe)
                         ? -1
                         : NEVER,
                 () -> prime(i)));
@@ -227,7 +227,7 @@ final class PipeTriggers {
           new Trigger(
               () ->
                   ((lifted && branch.flow > NOTHING) || bothCovered(pipe))
-                          && check.wouldStayFull(pipe)
+                          && check.wouldStayFullAgain(pipe)
                       ? -1
                       : NEVER,
               () -> prime(i)));
@@ -256,7 +256,7 @@ final class PipeTriggers {
                 double slow = lifted ? NOTHING - branch.flow : clearing - branch.flow;
                 double shallow = lifted ? -1 : pipe.crest() + pipe.bore() - belongs(pipe, side);
                 double needed = Math.max(slow, shallow);
-                return needed <= 0 && !check.wouldStayFull(pipe) ? NEVER : needed;
+                return needed <= 0 && !check.wouldStayFullAgain(pipe) ? NEVER : needed;
               },
               fill));
     }
@@ -264,7 +264,7 @@ final class PipeTriggers {
       PipeBranch beyond = check.farLeg(pipe, far);
       triggers.add(
           new Trigger(
-              () -> check.capacity(beyond, pipe) - branch.flow,
+              () -> branch.flow > NOTHING ? check.capacity(beyond, pipe) - branch.flow : NEVER,
               () -> mode.legs[far] = PipeMode.Leg.MOVING));
     }
   }

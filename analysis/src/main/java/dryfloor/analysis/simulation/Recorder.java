@@ -8,7 +8,9 @@ import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Keeps the books: water over each account, levels over time, highest levels, first times. */
 final class Recorder {
@@ -32,6 +34,9 @@ final class Recorder {
 
   /** Water that each place got in all. */
   final double[] received;
+
+  /** Which ways have been told of. */
+  private final Set<String> told = new HashSet<>();
 
   private final List<Double> times = new ArrayList<>();
   private final List<double[]> levels = new ArrayList<>();
@@ -74,9 +79,15 @@ final class Recorder {
       double before = carried[direction][a];
       carried[direction][a] += amount;
       received[moved[a] >= 0 ? account.to() : account.from()] += amount;
-      if (Double.isNaN(firstTime[a]) && !account.inside() && carried[direction][a] > COUNTS) {
+      Place target = network.places().get(direction == 0 ? account.to() : account.from());
+      if (Double.isNaN(firstTime[a])
+          && !account.inside()
+          && target.kind() != Place.Kind.COLUMN
+          && carried[direction][a] > COUNTS) {
         firstTime[a] = begins(a, start, h, before, amount, within);
-        tellFirst(a, firstTime[a], direction);
+        if (told.add(account.path() + " " + target.id())) {
+          tellFirst(a, firstTime[a], direction);
+        }
       }
     }
     note(start + h, levelsAtEnd);
