@@ -70,7 +70,8 @@ class TellAndDrawCommandTest {
   void anUnknownFailureBringsNearOnes() throws IOException {
     Desk desk = new Desk();
     assertThat(desk.run("tell", drawing(), "siphon-brake")).isEqualTo(2);
-    assertThat(desk.err()).contains("no failure is called 'siphon-brake'", "siphon-break-blocked.return-break");
+    assertThat(desk.err())
+        .contains("no failure is called 'siphon-brake'", "siphon-break-blocked.return-break");
   }
 
   @Test
@@ -100,7 +101,7 @@ class TellAndDrawCommandTest {
     Desk desk = new Desk().answers(WET);
     Path picture = folder.resolve("picture.svg");
     assertThat(desk.run("draw", drawing(), "power-lost", "-o", picture.toString())).isEqualTo(1);
-    assertThat(Files.readString(picture)).startsWith("<?xml").contains("34 L on the plant room");
+    assertThat(Files.readString(picture)).startsWith("<?xml").contains("Plant room floor: 34 L");
   }
 
   @Test

@@ -83,7 +83,7 @@ class ElevationTest {
                 .filter(Shape.Text.class::isInstance)
                 .map(shape -> ((Shape.Text) shape).text()))
         .contains("15 L", "16 L", "245 L back", "12 L", "116 L", "34 L")
-        .contains("▲  WET  34 L on the plant room floor, 3 mm deep");
+        .contains("▲  WET  Plant room floor: 34 L, 3 mm deep");
   }
 
   @Test
