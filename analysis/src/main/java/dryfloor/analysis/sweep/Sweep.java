@@ -1,14 +1,50 @@
 package dryfloor.analysis.sweep;
 
+import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.failure.FailureResolver;
+import dryfloor.analysis.hydraulics.Siphon;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Note;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.Verdict;
+import dryfloor.analysis.simulation.Accuracy;
+import dryfloor.analysis.simulation.Course;
+import dryfloor.analysis.simulation.NoAnswer;
+import dryfloor.analysis.simulation.OutcomeBuilder;
+import dryfloor.analysis.simulation.Simulation;
+import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
+import dryfloor.model.element.Run;
+import dryfloor.model.element.Vessel;
+import dryfloor.model.part.Part;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 
 /** Answers failures of one installation. */
-@SuppressWarnings("DoNotCallSuggester")
 public final class Sweep {
 
-  private Sweep() {}
+  /** A level that settles further than this from where it was declared is worth telling (m). */
+  private static final double WORTH_TELLING = 2e-3;
+
+  private final Installation installation;
+  private final Progress progress;
+  private final Accuracy accuracy;
+  private final Course normal;
+
+  private Sweep(Installation installation, Progress progress, Accuracy accuracy)
+      throws BaselineProblem {
+    this.installation = installation;
+    this.progress = progress;
+    this.accuracy = accuracy;
+    this.normal = settle();
+  }
 
   /**
    * Answers every single failure that the drawing can have.
@@ -18,7 +54,8 @@ public final class Sweep {
    */
   public static SweepResult everyFailure(Installation installation, int threads, Progress progress)
       throws BaselineProblem {
-    throw new IllegalStateException("not there yet");
+    Sweep sweep = new Sweep(installation, progress, Accuracy.USUAL);
+    return new SweepResult(installation, sweep.normalOutcome(), sweep.all(threads));
   }
 
   /**
@@ -28,6 +65,148 @@ public final class Sweep {
    */
   public static FailureResult together(Installation installation, List<Failure> failures)
       throws BaselineProblem {
-    throw new IllegalStateException("not there yet");
+    return new Sweep(installation, Progress.NONE, Accuracy.USUAL).answer(failures);
+  }
+
+  private Outcome normalOutcome() {
+    List<Note> notes = new ArrayList<>();
+    Outcome outcome = OutcomeBuilder.of(normal, List.of());
+    for (Outcome.VesselOutcome vessel : outcome.vessels()) {
+      double declared = declaredLevel(vessel.id());
+      if (Math.abs(vessel.levelAfter() - declared) > WORTH_TELLING) {
+        notes.add(new Note.SettlesElsewhere(vessel.id(), declared, vessel.levelAfter()));
+      }
+    }
+    return OutcomeBuilder.of(normal, notes);
+  }
+
+  private double declaredLevel(String vessel) {
+    return installation.vessels().stream()
+        .filter(v -> v.id().equals(vessel))
+        .mapToDouble(Vessel::level)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  // Normal operation.
+
+  private Course settle() throws BaselineProblem {
+    Course course;
+    try {
+      course =
+          Simulation.ofNormalOperation(
+              FlowNetwork.of(installation, List.of()), accuracy, progress::cancelled);
+    } catch (NoAnswer noAnswer) {
+      throw new BaselineProblem(
+          "the installation never settles when all is well: " + noAnswer.reason(),
+          Optional.empty());
+    }
+    Outcome outcome = OutcomeBuilder.of(course, List.of());
+    if (outcome.verdict() != Verdict.DRY) {
+      throw new BaselineProblem(
+          "the installation spills when all is well; its drawing must be mended first",
+          Optional.of(outcome));
+    }
+    if (course.ending() instanceof Ending.StillMoving moving) {
+      throw new BaselineProblem(
+          "the installation does not settle when all is well: the level of '"
+              + moving.place()
+              + "' still moves at the end of the unattended time",
+          Optional.of(outcome));
+    }
+    return course;
+  }
+
+  // Failures.
+
+  private List<FailureResult> all(int threads) {
+    List<Failure> failures = FailureCatalogue.of(installation);
+    FailureResult[] results = new FailureResult[failures.size()];
+    AtomicInteger next = new AtomicInteger();
+    AtomicInteger done = new AtomicInteger();
+    Runnable work =
+        () -> {
+          for (int i = next.getAndIncrement();
+              i < results.length && !progress.cancelled();
+              i = next.getAndIncrement()) {
+            results[i] = answerUnlessSkipped(failures.get(i));
+            progress.finished(done.incrementAndGet(), results.length);
+          }
+        };
+    List<Thread> others =
+        IntStream.range(1, Math.min(threads, results.length))
+            .mapToObj(i -> Thread.ofPlatform().daemon().name("sweep-" + i).start(work))
+            .toList();
+    work.run();
+    for (Thread other : others) {
+      join(other);
+    }
+    return List.of(results);
+  }
+
+  private static void join(Thread thread) {
+    try {
+      thread.join();
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new NoAnswer("it was interrupted");
+    }
+  }
+
+  private FailureResult answerUnlessSkipped(Failure failure) {
+    return installation.failureSettings().skipped().stream()
+        .filter(skipped -> skipped.failure().equals(FailureNames.id(failure)))
+        .map(FailureSettings.Skipped::reason)
+        .findFirst()
+        .<FailureResult>map(reason -> new FailureResult.Skipped(failure, reason))
+        .orElseGet(() -> answer(List.of(failure)));
+  }
+
+  /** Runs both branches where it is in doubt whether siphon breaks work, and tells the worse. */
+  private FailureResult answer(List<Failure> failures) {
+    List<Effect> effects = FailureResolver.resolve(installation, failures);
+    List<String> doubtful = doubtfulSiphonBreaks(effects);
+    FailureResult working = run(failures, effects, doubtNotes(doubtful, true));
+    if (doubtful.isEmpty()) {
+      return working;
+    }
+    List<Effect> held = new ArrayList<>(effects);
+    doubtful.forEach(hole -> held.add(new Effect.SiphonBreakHeldShut(hole)));
+    FailureResult blocked = run(failures, held, doubtNotes(doubtful, false));
+    return WorstFirst.ORDER.compare(blocked, working) < 0 ? blocked : working;
+  }
+
+  private List<String> doubtfulSiphonBreaks(List<Effect> effects) {
+    List<String> doubtful = new ArrayList<>();
+    for (Run run : installation.runs()) {
+      for (Part part : run.parts()) {
+        if (part instanceof Part.SiphonBreak hole
+            && Siphon.breakHole(areaOf(hole), run.boreArea()) == Siphon.BreakHole.IN_DOUBT
+            && !effects.contains(new Effect.SiphonBreakHeldShut(hole.id()))) {
+          doubtful.add(hole.id());
+        }
+      }
+    }
+    return doubtful;
+  }
+
+  private static double areaOf(Part.SiphonBreak hole) {
+    return hole.count() * Math.PI / 4 * hole.diameter() * hole.diameter();
+  }
+
+  private static List<Note> doubtNotes(List<String> doubtful, boolean worked) {
+    return doubtful.stream().<Note>map(hole -> new Note.SiphonBreakInDoubt(hole, worked)).toList();
+  }
+
+  private FailureResult run(List<Failure> failures, List<Effect> effects, List<Note> notes) {
+    Failure first = failures.getFirst();
+    try {
+      Course course =
+          Simulation.ofFailure(
+              normal, FlowNetwork.of(installation, effects), accuracy, progress::cancelled);
+      return new FailureResult.Answered(first, OutcomeBuilder.of(course, notes));
+    } catch (NoAnswer noAnswer) {
+      return new FailureResult.Unanswered(first, noAnswer.reason());
+    }
   }
 }

@@ -22,6 +22,7 @@ final class ReferenceCheck {
 
   private final Drawing drawing;
   private final Findings findings;
+  private final Set<String> allIds;
   private final Wanted vessel;
   private final Wanted place;
   private final Wanted circuit;
@@ -36,6 +37,8 @@ final class ReferenceCheck {
     Installation installation = drawing.installation();
     Set<String> places = new HashSet<>(drawing.vessels().keySet());
     places.addAll(drawing.floors().keySet());
+    allIds = new HashSet<>(drawing.parts().keySet());
+    installation.elements().map(Element::id).forEach(allIds::add);
     vessel = new Wanted(drawing.vessels().keySet(), "a vessel");
     place = new Wanted(places, "a floor or vessel");
     circuit = wanted(installation.circuits(), "a circuit");
@@ -178,7 +181,7 @@ final class ReferenceCheck {
 
   private void check(String owner, String field, String id, Wanted wanted) {
     if (!wanted.ids().contains(id) && !drawing.unread().contains(id)) {
-      boolean drawn = isDrawn(id);
+      boolean drawn = allIds.contains(id);
       findings.error(
           owner,
           field,
@@ -187,10 +190,5 @@ final class ReferenceCheck {
               : "nothing is drawn with the id '" + id + "'",
           field + " names " + wanted.description());
     }
-  }
-
-  private boolean isDrawn(String id) {
-    return drawing.parts().containsKey(id)
-        || drawing.installation().elements().anyMatch(element -> element.id().equals(id));
   }
 }

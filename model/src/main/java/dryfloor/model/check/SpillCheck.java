@@ -7,12 +7,13 @@ import dryfloor.model.element.Floor;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.graph.Place;
 import dryfloor.model.graph.WaterGraph;
-import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Checks that every spill goes down and comes to an end. */
 final class SpillCheck {
+
+  private static final int LONGEST_CIRCLE = 6;
 
   private final Drawing drawing;
   private final Findings findings;
@@ -47,14 +48,22 @@ final class SpillCheck {
     }
   }
 
+  /** The first few places of the circle, in words. */
   private String circle(String id) {
-    List<Place> path = graph.spillPath(id);
-    String places =
-        path.stream()
-            .filter(Place.Drawn.class::isInstance)
-            .map(place -> ((Place.Drawn) place).id())
-            .collect(Collectors.joining(", then "));
-    return id + (places.isEmpty() ? "" : ", then " + places) + ", then " + id;
+    StringBuilder words = new StringBuilder(id);
+    String current = id;
+    for (int step = 0; step < LONGEST_CIRCLE; step++) {
+      Optional<Place> next = graph.spillTarget(current);
+      if (!(next.isPresent() && next.get() instanceof Place.Drawn drawn)) {
+        return words.toString();
+      }
+      words.append(", then ").append(drawn.id());
+      current = drawn.id();
+      if (current.equals(id)) {
+        return words.toString();
+      }
+    }
+    return words.append(", and so on").toString();
   }
 
   private void checkGoesDown(Floor floor, String to) {

@@ -5,6 +5,10 @@ import static dryfloor.model.check.Findings.length;
 
 import dryfloor.model.element.Vessel;
 import dryfloor.model.element.Weir;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Checks that weirs lie between two vessels, below both rims and above both bottoms. */
 final class WeirCheck {
@@ -26,32 +30,44 @@ final class WeirCheck {
             "the weir leads from '" + weir.from() + "' to itself",
             "a weir lies between two vessels");
       } else {
-        drawing.vessel(weir.from()).ifPresent(vessel -> check(weir, vessel));
-        drawing.vessel(weir.to()).ifPresent(vessel -> check(weir, vessel));
+        List<Vessel> ends =
+            Stream.of(weir.from(), weir.to())
+                .map(drawing::vessel)
+                .flatMap(Optional::stream)
+                .toList();
+        ends.stream()
+            .min(Comparator.comparingDouble(Vessel::rim))
+            .ifPresent(vessel -> checkRim(weir, vessel));
+        ends.stream()
+            .max(Comparator.comparingDouble(Vessel::bottom))
+            .ifPresent(vessel -> checkBottom(weir, vessel));
       }
     }
   }
 
-  private void check(Weir weir, Vessel vessel) {
-    if (exceeds(weir.crest(), vessel.rim())) {
+  private void checkRim(Weir weir, Vessel lower) {
+    if (exceeds(weir.crest(), lower.rim())) {
       findings.error(
           weir.id(),
           "crest",
           "the crest lies "
-              + length(weir.crest() - vessel.rim())
+              + length(weir.crest() - lower.rim())
               + " above the rim of '"
-              + vessel.id()
+              + lower.id()
               + "', which would spill first",
           "a crest below both rims");
     }
-    if (exceeds(vessel.bottom(), weir.crest())) {
+  }
+
+  private void checkBottom(Weir weir, Vessel higher) {
+    if (exceeds(higher.bottom(), weir.crest())) {
       findings.error(
           weir.id(),
           "crest",
           "the crest lies "
-              + length(vessel.bottom() - weir.crest())
+              + length(higher.bottom() - weir.crest())
               + " below the bottom of '"
-              + vessel.id()
+              + higher.id()
               + "'",
           "a crest above both bottoms");
     }

@@ -1,5 +1,7 @@
 package dryfloor.model.file;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -13,42 +15,60 @@ import java.util.Set;
  */
 final class Elevations {
 
+  /**
+   * What the elevation of something hangs on: always one other thing.
+   *
+   * @param on id of that thing
+   * @param above elevation above it (m)
+   */
+  private record Link(String on, double above) {}
+
   private final DrawnIds ids;
   private final Map<String, Double> bottoms = new HashMap<>();
-  private final Set<String> underWay = new HashSet<>();
   private final Set<String> circular = new HashSet<>();
 
   Elevations(DrawnIds ids) {
     this.ids = ids;
+    bottoms.put(HeightText.DATUM, 0.0);
   }
 
   /** A storey's or floor's elevation or a vessel's inside bottom; not a number if unknown. */
   double bottomOf(String id) {
-    if (id.equals(HeightText.DATUM)) {
-      return 0;
+    Deque<Link> chain = new ArrayDeque<>();
+    Deque<String> names = new ArrayDeque<>();
+    Set<String> seen = new HashSet<>();
+    String current = id;
+    while (!bottoms.containsKey(current)) {
+      if (!seen.add(current)) {
+        circular.addAll(seen);
+        break;
+      }
+      Link link = ids.find(current).map(this::link).orElse(new Link(HeightText.DATUM, Double.NaN));
+      names.push(current);
+      chain.push(link);
+      current = link.on();
     }
-    Double known = bottoms.get(id);
-    if (known != null) {
-      return known;
+    double bottom = bottoms.getOrDefault(current, Double.NaN);
+    while (!chain.isEmpty()) {
+      bottom += chain.pop().above();
+      bottoms.put(names.pop(), bottom);
     }
-    if (!underWay.add(id)) {
-      circular.addAll(underWay);
-      return Double.NaN;
-    }
-    double bottom = ids.find(id).map(this::compute).orElse(Double.NaN);
-    underWay.remove(id);
-    bottoms.put(id, bottom);
     return bottom;
   }
 
   double rimOf(String id) {
-    return bottomOf(id) + ids.find(id).map(drawn -> insideHeight(drawn.node())).orElse(Double.NaN);
+    return bottomOf(id) + heightOf(id);
+  }
+
+  private double heightOf(String id) {
+    return ids.find(id).map(drawn -> insideHeight(drawn.node())).orElse(Double.NaN);
   }
 
   /** Elevation of a junction, supply or drain; not a number if unknown. */
   double pointOf(String id) {
     return ids.find(id)
-        .map(drawn -> field(drawn.node(), "elevation", 0, Double.NaN))
+        .map(drawn -> link(drawn.node(), "elevation", HeightText.DATUM, Double.NaN))
+        .map(link -> bottomOf(link.on()) + link.above())
         .orElse(Double.NaN);
   }
 
@@ -67,18 +87,12 @@ final class Elevations {
     };
   }
 
-  private double compute(DrawnIds.Drawn drawn) {
+  private Link link(DrawnIds.Drawn drawn) {
     Located.Structure node = drawn.node();
     return switch (drawn.referent()) {
-      case STOREY -> field(node, "elevation", 0, Double.NaN);
-      case FLOOR -> {
-        double storey = baseFrom(node, "storey");
-        yield field(node, "offset", storey, storey);
-      }
-      case VESSEL -> {
-        double base = baseFrom(node, "standsIn");
-        yield field(node, "raised", base, base);
-      }
+      case STOREY -> link(node, "elevation", HeightText.DATUM, Double.NaN);
+      case FLOOR -> link(node, "offset", DrawnIds.textOf(node, "storey").orElse(""), 0);
+      case VESSEL -> link(node, "raised", DrawnIds.textOf(node, "standsIn").orElse(""), 0);
       case WEIR,
           JUNCTION,
           SUPPLY,
@@ -90,22 +104,25 @@ final class Elevations {
           PUMP,
           VALVE,
           OTHER_PART ->
-          Double.NaN;
+          new Link(HeightText.DATUM, Double.NaN);
     };
   }
 
-  private double baseFrom(Located.Structure node, String field) {
-    return DrawnIds.textOf(node, field).map(this::bottomOf).orElse(Double.NaN);
-  }
-
-  private double field(Located.Structure node, String field, double base, double missing) {
+  private Link link(Located.Structure node, String field, String base, double missing) {
     Optional<Located> value = node.find(field);
     if (value.isEmpty()) {
-      return missing;
+      return new Link(base, missing);
     }
-    return value.get() instanceof Located.Text text
-        ? elevationOf(HeightText.parse(text.text()), base)
-        : Double.NaN;
+    if (!(value.get() instanceof Located.Text text)) {
+      return new Link(base, Double.NaN);
+    }
+    return switch (HeightText.parse(text.text())) {
+      case HeightText.Plain plain -> new Link(base, plain.metres());
+      case HeightText.Relative relative ->
+          new Link(
+              relative.id(), relative.metres() + (relative.rim() ? heightOf(relative.id()) : 0));
+      case HeightText.Unfit unfit -> new Link(base, Double.NaN);
+    };
   }
 
   private static double insideHeight(Located.Structure vessel) {

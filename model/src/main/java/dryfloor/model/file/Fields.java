@@ -19,6 +19,8 @@ import java.util.function.Function;
  */
 final class Fields {
 
+  private static final int LONGEST_LIST = 1000;
+
   private final Located.Structure node;
   private final Form form;
   private final Context context;
@@ -46,7 +48,7 @@ final class Fields {
             .add(
                 member.place(),
                 "a " + form.word() + " has no field '" + member.name() + "'",
-                Words.suggestion(member.name(), form.fields()));
+                () -> Words.suggestion(member.name(), form.fields()));
       }
     }
   }
@@ -289,9 +291,21 @@ final class Fields {
   List<Located> items(String field) {
     Optional<Located> value = present(field, "a list [ ... ]");
     if (value.isPresent() && value.get() instanceof Located.Sequence sequence) {
-      return sequence.items();
+      return limited(field, sequence.items());
     }
     value.ifPresent(other -> mismatch(field, other, "a list [ ... ]"));
+    return List.of();
+  }
+
+  /** Only the lists of the installation itself may be long. */
+  private List<Located> limited(String field, List<Located> items) {
+    if (form == Form.INSTALLATION || items.size() <= LONGEST_LIST) {
+      return items;
+    }
+    reject(
+        field,
+        "a list of " + items.size() + " items",
+        "a list of at most " + LONGEST_LIST + " items");
     return List.of();
   }
 

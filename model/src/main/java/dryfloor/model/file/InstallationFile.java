@@ -2,7 +2,6 @@ package dryfloor.model.file;
 
 import dryfloor.model.Installation;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -60,9 +59,10 @@ public final class InstallationFile {
     Context context = new Context(problems, ids, new Elevations(ids));
     Fields fields = new Fields(root, Form.INSTALLATION, context);
     Installation installation = InstallationReader.read(fields);
-    if (!problems.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Reading.Read(installation, List.of()));
+    Problems warnings = new Problems();
+    new FindingPlaces(root, ids).check(installation, problems, warnings);
+    return problems.isEmpty()
+        ? Optional.of(new Reading.Read(installation, warnings.inOrder()))
+        : Optional.empty();
   }
 }

@@ -16,7 +16,7 @@ final class QuantityValue {
     QuantityText.Parsed parsed =
         switch (value) {
           case Located.Text text -> QuantityText.parse(kind, text.text());
-          case Located.Numeral number -> QuantityText.parse(kind, number.value());
+          case Located.Numeral number -> QuantityText.parse(kind, number.value(), number.literal());
           case Located.Structure other -> noQuantity(other, kind);
           case Located.Sequence other -> noQuantity(other, kind);
           case Located.Truth other -> noQuantity(other, kind);

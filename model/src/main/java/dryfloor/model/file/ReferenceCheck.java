@@ -18,7 +18,7 @@ final class ReferenceCheck {
           .add(
               place,
               "nothing is drawn with the id '" + id + "'",
-              Words.suggestion(id, context.ids().all(referents)));
+              () -> Words.suggestion(id, context.ids().all(referents)));
     } else if (!Arrays.asList(referents).contains(drawn.get().referent())) {
       context
           .problems()
@@ -50,8 +50,9 @@ final class ReferenceCheck {
           .add(
               place,
               "nothing is drawn with the id '" + id + "'",
-              Words.suggestion(
-                  id, context.ids().all(Referent.STOREY, Referent.FLOOR, Referent.VESSEL)));
+              () ->
+                  Words.suggestion(
+                      id, context.ids().all(Referent.STOREY, Referent.FLOOR, Referent.VESSEL)));
     } else if (rim && referent.get() != Referent.VESSEL) {
       context
           .problems()

@@ -112,6 +112,15 @@ public final class WaterGraph {
     return new ArrayList<>(path).subList(1, path.size());
   }
 
+  /**
+   * Where a spill from this vessel or floor goes first; empty for a place that cannot spill.
+   *
+   * @throws IllegalArgumentException if no place has this id
+   */
+  public Optional<Place> spillTarget(String id) {
+    return afterSpill(require(id));
+  }
+
   private Optional<Place> afterSpill(Place place) {
     return ways.outgoingEdgesOf(place).stream()
         .filter(Way::isSpill)

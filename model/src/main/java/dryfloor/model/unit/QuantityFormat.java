@@ -112,8 +112,9 @@ public record QuantityFormat(Units units) {
     if (whole < 3600) {
       return two(whole, 60, "min", 1, "s");
     }
-    if (whole < 86_400) {
-      return two(Math.round(seconds / 60) * 60, 3600, "h", 60, "min");
+    long wholeMinutes = Math.round(seconds / 60) * 60;
+    if (wholeMinutes < 86_400) {
+      return two(wholeMinutes, 3600, "h", 60, "min");
     }
     return two(Math.round(seconds / 3600) * 3600, 86_400, "d", 3600, "h");
   }

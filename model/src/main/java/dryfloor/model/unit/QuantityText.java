@@ -49,9 +49,34 @@ public final class QuantityText {
         : withUnit(kind, text, value.get(), symbol);
   }
 
-  /** Judges a plain number as a quantity of this kind. */
-  public static Parsed parse(QuantityKind kind, double number) {
-    return withoutUnit(kind, plain(number), number);
+  /**
+   * Judges a plain number as a quantity of this kind.
+   *
+   * @param written how the number was written, for the message
+   */
+  public static Parsed parse(QuantityKind kind, double number, String written) {
+    return Double.isFinite(number)
+        ? withoutUnit(kind, written, number)
+        : unfit(kind, "'" + written + "' is not a finite number");
+  }
+
+  /**
+   * A value inside, expressed in this unit: what stands before the symbol when it is written.
+   *
+   * @param symbol of a unit for this kind; empty for a plain number
+   * @throws IllegalArgumentException if the unit does not measure this kind
+   */
+  public static double inUnit(QuantityKind kind, String symbol, double inside) {
+    if (symbol.isEmpty() && kind.needsNoUnit()) {
+      return inside;
+    }
+    return KnownUnit.find(symbol)
+        .filter(unit -> kind.accepts(unit.kind()))
+        .map(unit -> unit.fromInside(inside))
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "'" + symbol + "' does not measure " + kind.description()));
   }
 
   private static Parsed withoutUnit(QuantityKind kind, String text, double value) {
@@ -107,10 +132,9 @@ public final class QuantityText {
   }
 
   private static Parsed notANumber(QuantityKind kind, String text) {
-    if (text.contains(",")) {
-      return unfit(kind, "'" + text + "' has a comma; decimals take a point, thousands no mark");
-    }
-    return unfit(kind, "'" + text + "' does not begin with a number");
+    return text.contains(",")
+        ? unfit(kind, "'" + text + "' has a comma; decimals take a point, thousands no mark")
+        : unfit(kind, "what '" + text + "' begins with is no number");
   }
 
   private static Parsed unfit(QuantityKind kind, String found) {
@@ -128,11 +152,5 @@ public final class QuantityText {
     double whole = fraction.group(2) == null ? 0 : Double.parseDouble(fraction.group(2));
     double part = Double.parseDouble(fraction.group(3)) / Double.parseDouble(fraction.group(4));
     return Optional.of(fraction.group(1).equals("-") ? -(whole + part) : whole + part);
-  }
-
-  private static String plain(double number) {
-    return number == Math.rint(number) && Math.abs(number) < 1e15
-        ? Long.toString((long) number)
-        : Double.toString(number);
   }
 }

@@ -1,0 +1,56 @@
+package dryfloor.analysis.hydraulics;
+
+/**
+ * Flow into the open end of an upright pipe, or over the edge of a round opening in a floor: at
+ * first the lip is a ring weir, then the mouth is an orifice, and the least of the two governs.
+ *
+ * <pre>Q = least of  1.84 · π D · h^1.5  and  0.61 · (π/4) D² · √(2 g h)</pre>
+ *
+ * <p>Drop-inlet practice, as for shaft spillways (US Bureau of Reclamation, Design of Small Dams,
+ * from memory): weir, then orifice, then full pipe. The third is the pipe's own loss, {@link
+ * PipeLoss}. 1.84 √m/s is Francis's constant in SI units (Encyclopaedia Britannica, Hydraulics,
+ * weirs), 0.61 the sharp-edged hole. They meet at h = 0.367 D, where a gentle transition takes
+ * place in nature and a vortex may draw air; no measured curve of a small upright overflow was
+ * found.
+ */
+public final class Lip {
+
+  private static final double FRANCIS = 1.84;
+
+  private Lip() {}
+
+  /**
+   * Flow, m³/s; 0 where the head is 0 or below.
+   *
+   * @param head of the water above the lip, m
+   * @param diameter of the opening, m
+   */
+  public static double flow(double head, double diameter) {
+    return head <= 0.0 ? 0.0 : Math.min(ringWeir(head, diameter), orifice(head, diameter));
+  }
+
+  /**
+   * The slope of {@link #flow}: d flow / d head, m²/s; it falls to a third where the weir hands
+   * over to the orifice.
+   *
+   * @param head of the water above the lip, m
+   * @param diameter of the opening, m
+   */
+  public static double flowPerHead(double head, double diameter) {
+    if (head <= 0.0) {
+      return 0.0;
+    }
+    double ring = ringWeir(head, diameter);
+    return ring <= orifice(head, diameter)
+        ? 1.5 * ring / head
+        : Orifice.flowPerHead(Orifice.SHARP, Physical.areaOfBore(diameter), head);
+  }
+
+  private static double ringWeir(double head, double diameter) {
+    return FRANCIS * Math.PI * diameter * head * Math.sqrt(head);
+  }
+
+  private static double orifice(double head, double diameter) {
+    return Orifice.flow(Orifice.SHARP, Physical.areaOfBore(diameter), head);
+  }
+}

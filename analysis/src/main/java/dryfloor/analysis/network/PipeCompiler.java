@@ -1,0 +1,372 @@
+package dryfloor.analysis.network;
+
+import dryfloor.analysis.failure.Effect;
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.hydraulics.PumpCurve;
+import dryfloor.analysis.hydraulics.Siphon;
+import dryfloor.analysis.hydraulics.ValveLoss;
+import dryfloor.analysis.hydraulics.Water;
+import dryfloor.analysis.outcome.Ledger;
+import dryfloor.model.Installation;
+import dryfloor.model.element.Drain;
+import dryfloor.model.element.Run;
+import dryfloor.model.element.RunEnd;
+import dryfloor.model.element.Supply;
+import dryfloor.model.part.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Compiles runs into pipes. A run that has come apart becomes two pipes that both end in the air; a
+ * run that leaks becomes two that meet at a tee with a hole.
+ */
+final class PipeCompiler {
+
+  /** Pressure taken for a source that delivers its flow whatever stands against it (Pa). */
+  static final double STRONG_PRESSURE = 1e8;
+
+  /** A valve opened less than this is shut. */
+  private static final double SHUT = 1e-4;
+
+  private final Installation installation;
+  private final Effects effects;
+  private final Water water;
+  private final Registry registry;
+
+  PipeCompiler(Installation installation, Effects effects, Water water, Registry registry) {
+    this.installation = installation;
+    this.effects = effects;
+    this.water = water;
+    this.registry = registry;
+  }
+
+  /** Registers the powered parts of a run, which other elements refer to. */
+  void addParts(Run run) {
+    for (Part part : run.parts()) {
+      switch (part) {
+        case Part.Pump pump -> registry.addPart(powered(run, pump));
+        case Part.Valve valve -> {
+          if (valve.drive() instanceof Part.Valve.Drive.Powered powered) {
+            registry.addPart(powered(valve, powered));
+          }
+        }
+        case Part.FloatValve floatValve -> {}
+        case Part.CheckValve checkValve -> {}
+        case Part.SiphonBreak siphonBreak -> {}
+        case Part.Joint joint -> {}
+        case Part.Strainer strainer -> {}
+        case Part.Restrictor restrictor -> {}
+        case Part.Device device -> {}
+      }
+    }
+  }
+
+  private PoweredPart powered(Run run, Part.Pump pump) {
+    boolean fromPool = run.from() instanceof RunEnd.Opening;
+    return new PoweredPart(
+        pump.id(),
+        pump.power(),
+        fromPool ? registry.place(run.from().at()) : -1,
+        run.from() instanceof RunEnd.Opening opening ? opening.elevation() : 0,
+        pump.primesAgain(),
+        Optional.empty(),
+        effects.has(Effect.PumpCannotRun.class, e -> e.pump().equals(pump.id())),
+        effects.has(Effect.IgnoresControls.class, e -> e.part().equals(pump.id())),
+        false);
+  }
+
+  private PoweredPart powered(Part.Valve valve, Part.Valve.Drive.Powered drive) {
+    return new PoweredPart(
+        valve.id(),
+        drive.power(),
+        -1,
+        0,
+        true,
+        Optional.of(new PoweredPart.ValvePositions(valve.opening(), drive.rest())),
+        false,
+        effects.has(Effect.IgnoresControls.class, e -> e.part().equals(valve.id())),
+        effects.has(Effect.ValveFrozen.class, e -> e.valve().equals(valve.id())));
+  }
+
+  /** Registers the pipes that are left of a run. */
+  void addPipes(Run run) {
+    RunPiece whole = RunPiece.of(run, end(run, Failure.End.FIRST), end(run, Failure.End.SECOND));
+    Optional<Effect.RunParted> parted =
+        effects.first(Effect.RunParted.class, e -> e.run().equals(run.id()));
+    Optional<Effect.RunLeaks> leaks =
+        effects.first(Effect.RunLeaks.class, e -> e.run().equals(run.id()));
+    if (parted.isPresent()) {
+      Effect.RunParted cut = parted.get();
+      PipeEnd open = new PipeEnd(registry.place(cut.landing()), -1, cut.elevation());
+      add(run, whole.upTo(cut.along(), cut.elevation(), open), false);
+      add(run, whole.after(cut.along(), cut.elevation(), open), false);
+    } else if (leaks.isPresent()) {
+      addLeaking(run, whole, leaks.get());
+    } else {
+      add(run, whole, false);
+    }
+  }
+
+  private void addLeaking(Run run, RunPiece whole, Effect.RunLeaks leak) {
+    int pool = registry.add(NetworkCompiler.teePool(run.id(), leak.elevation(), run.bore()));
+    int tee =
+        registry.addTee(
+            new Tee(run.id(), leak.elevation(), pool, run.bore(), run.duty() == Run.Duty.FEED));
+    PipeEnd atLeak = new PipeEnd(pool, tee, leak.elevation());
+    add(run, whole.upTo(leak.along(), leak.elevation(), atLeak), false);
+    add(run, whole.after(leak.along(), leak.elevation(), atLeak), leak.blockedBeyond());
+    int landing = registry.place(leak.landing());
+    int slot = registry.addAccount(run.id(), Ledger.Way.LEAK, pool, landing, false);
+    registry.paths.add(new Path.PipeHole(pool, landing, slot, tee, leak.elevation(), leak.area()));
+  }
+
+  private PipeEnd end(Run run, Failure.End which) {
+    Optional<Effect.EndMoved> moved =
+        effects.first(Effect.EndMoved.class, e -> e.run().equals(run.id()) && e.end() == which);
+    if (moved.isPresent()) {
+      return new PipeEnd(registry.place(moved.get().landing()), -1, moved.get().elevation());
+    }
+    RunEnd end = which == Failure.End.FIRST ? run.from() : run.to();
+    return switch (end) {
+      case RunEnd.Opening opening ->
+          new PipeEnd(registry.place(opening.at()), -1, opening.elevation());
+      case RunEnd.AtJunction junction -> {
+        int tee = registry.tee(junction.at());
+        yield new PipeEnd(registry.tees.get(tee).place(), tee, registry.tees.get(tee).elevation());
+      }
+      case RunEnd.AtSupply supply ->
+          new PipeEnd(registry.place(supply.at()), -1, supply(supply.at()).elevation());
+      case RunEnd.AtDrain drain ->
+          new PipeEnd(registry.place(drain.at()), -1, drain(drain.at()).elevation());
+    };
+  }
+
+  private Supply supply(String id) {
+    return installation.supplies().stream()
+        .filter(s -> s.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Drain drain(String id) {
+    return installation.drains().stream().filter(d -> d.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  private void add(Run run, RunPiece piece, boolean blocked) {
+    List<PipeFixture> fixtures = new ArrayList<>();
+    piece.parts().forEach(part -> addFixtures(run, piece, part, fixtures));
+    if (blocked) {
+      fixtures.addFirst(new PipeFixture.BlockedFixture(0));
+    }
+    double free =
+        effects
+            .first(Effect.RunNarrowed.class, e -> e.run().equals(run.id()))
+            .map(Effect.RunNarrowed::free)
+            .orElse(1.0);
+    if (free <= 0) {
+      fixtures.addFirst(new PipeFixture.BlockedFixture(0));
+    } else if (free < 1) {
+      fixtures.addFirst(new PipeFixture.FixedFixture(0, narrowingLoss(free)));
+    }
+    if (endsAtSurchargedDrain(piece)) {
+      fixtures.addLast(new PipeFixture.BlockedFixture(piece.length()));
+    }
+    addPipe(run, piece, fixtures);
+  }
+
+  /**
+   * Loss of an opening narrowed to a share of its area (velocity heads in the full bore), from the
+   * contraction and sudden enlargement behind it: (1/(0.61·share) − 1)², Borda–Carnot.
+   */
+  private static double narrowingLoss(double free) {
+    double jet = 1 / (0.61 * free) - 1;
+    return jet * jet;
+  }
+
+  private boolean endsAtSurchargedDrain(RunPiece piece) {
+    Place place = registry.places.get(piece.second().place());
+    return place.kind() == Place.Kind.DRAIN
+        && effects.has(Effect.DrainTakesNothing.class, e -> e.drain().equals(place.id()))
+        && place.head() < piece.second().elevation();
+  }
+
+  private void addPipe(Run run, RunPiece piece, List<PipeFixture> fixtures) {
+    double share = run.length() > 0 ? piece.length() / run.length() : 1;
+    double endLoss = FittingLoss.atEnds(run) / 2;
+    LegProfile profile = new LegProfile(piece.points(), run.boreArea());
+    int first = piece.first().place();
+    int second = piece.second().place();
+    int firstColumn = registry.add(Place.pool(run.id(), Place.Kind.COLUMN, profile.table(0)));
+    int secondColumn = registry.add(Place.pool(run.id(), Place.Kind.COLUMN, profile.table(1)));
+    boolean whole = piece.from() == 0 && piece.length() == run.length();
+    Ledger.Way way = whole && !moved(run) ? Ledger.Way.RUN : Ledger.Way.PARTED;
+    boolean inside = way == Ledger.Way.RUN;
+    int slot = registry.addAccount(run.id(), way, first, second, inside);
+    registry.addAccount(run.id(), way, first, firstColumn, inside);
+    registry.addAccount(run.id(), way, second, secondColumn, inside);
+    registry.addAccount(run.id(), way, first, secondColumn, inside);
+    registry.addAccount(run.id(), way, second, firstColumn, inside);
+    Place source = registry.places.get(first);
+    double supplyFlow =
+        source.kind() == Place.Kind.SUPPLY ? supply(source.id()).maximumFlow().orElse(0) : 0;
+    registry.pipes.add(
+        new Pipe(
+            run.id(),
+            List.of(
+                new Pipe.Leg(
+                    piece.first(),
+                    firstColumn,
+                    profile.volume(0),
+                    piece.first().atJunction() ? 0 : endLoss),
+                new Pipe.Leg(
+                    piece.second(),
+                    secondColumn,
+                    profile.volume(1),
+                    piece.second().atJunction() ? 0 : endLoss)),
+            run.bore(),
+            piece.length(),
+            run.roughness(),
+            water.kinematicViscosity(),
+            profile.crest(),
+            profile.crestAlong(),
+            (FittingLoss.between(run) + run.extraLoss()) * share,
+            supplyFlow > 0 ? source.head() - piece.first().elevation() : 0,
+            supplyFlow,
+            fixtures,
+            run.vented(),
+            run.duty() != Run.Duty.EMERGENCY,
+            slot,
+            piece.from()));
+  }
+
+  private boolean moved(Run run) {
+    return effects.has(Effect.EndMoved.class, e -> e.run().equals(run.id()));
+  }
+
+  private void addFixtures(Run run, RunPiece piece, Part part, List<PipeFixture> fixtures) {
+    double along = part.along() - piece.from();
+    double bore = run.bore();
+    switch (part) {
+      case Part.Pump pump ->
+          fixtures.add(
+              new PipeFixture.PumpFixture(
+                  along, registry.part(pump.id()), curve(pump), stoppedLoss(pump)));
+      case Part.Valve valve -> fixtures.add(valve(valve, along, bore));
+      case Part.FloatValve floatValve -> fixtures.add(floatValve(floatValve, along, bore));
+      case Part.CheckValve check -> addCheck(check, along, fixtures);
+      case Part.SiphonBreak hole -> {
+        if (isOpen(hole, run)) {
+          fixtures.add(
+              new PipeFixture.HoleFixture(
+                  piece.along(hole.elevation(), along),
+                  hole.id(),
+                  hole.elevation(),
+                  hole.diameter(),
+                  hole.coveredBy().map(registry::place).orElse(-1)));
+        }
+      }
+      case Part.Joint joint -> {}
+      case Part.Strainer strainer ->
+          fixtures.add(new PipeFixture.FixedFixture(along, strainer.loss()));
+      case Part.Restrictor restrictor ->
+          fixtures.add(
+              new PipeFixture.FixedFixture(along, ValveLoss.fittingsOf(restrictor.kv(), bore)));
+      case Part.Device device -> {
+        fixtures.add(new PipeFixture.FixedFixture(along, device.loss()));
+        addHeldWater(run, device);
+      }
+    }
+  }
+
+  private boolean isOpen(Part.SiphonBreak hole, Run run) {
+    double area = hole.count() * Math.PI / 4 * hole.diameter() * hole.diameter();
+    boolean held =
+        effects.has(Effect.SiphonBreakHeldShut.class, e -> e.siphonBreak().equals(hole.id()));
+    return !held && Siphon.breakHole(area, run.boreArea()) != Siphon.BreakHole.TOO_SMALL;
+  }
+
+  private PumpCurve curve(Part.Pump pump) {
+    PumpCurve curve =
+        PumpCurve.through(
+                pump.curve().stream().mapToDouble(Part.Pump.CurvePoint::flow).toArray(),
+                pump.curve().stream().mapToDouble(Part.Pump.CurvePoint::head).toArray())
+            .atSpeed(pump.speed());
+    return effects
+        .first(Effect.PumpWeakened.class, e -> e.pump().equals(pump.id()))
+        .map(weakened -> curve.withFlowScaled(weakened.fraction()))
+        .orElse(curve);
+  }
+
+  private static double stoppedLoss(Part.Pump pump) {
+    return switch (pump.kind()) {
+      case CENTRIFUGAL -> pump.stoppedLoss();
+      case DISPLACEMENT -> Double.POSITIVE_INFINITY;
+    };
+  }
+
+  private PipeFixture valve(Part.Valve valve, double along, double bore) {
+    Optional<Double> held = heldOpening(valve.id());
+    if (held.isEmpty() && valve.drive() instanceof Part.Valve.Drive.Powered) {
+      return new PipeFixture.PoweredValveFixture(along, registry.part(valve.id()), valve.kv());
+    }
+    return fixed(along, valve.kv(), held.orElse(valve.opening()), bore);
+  }
+
+  private PipeFixture floatValve(Part.FloatValve valve, double along, double bore) {
+    Optional<Double> held = heldOpening(valve.id());
+    if (held.isPresent()) {
+      return fixed(along, valve.kv(), held.get(), bore);
+    }
+    return new PipeFixture.FloatFixture(
+        along, valve.kv(), registry.place(valve.vessel()), valve.closesAt(), valve.band());
+  }
+
+  private Optional<Double> heldOpening(String valve) {
+    return effects
+        .first(Effect.ValveHeld.class, e -> e.valve().equals(valve))
+        .map(Effect.ValveHeld::opening);
+  }
+
+  private static PipeFixture fixed(double along, double kv, double opening, double bore) {
+    return opening < SHUT
+        ? new PipeFixture.BlockedFixture(along)
+        : new PipeFixture.FixedFixture(
+            along, ValveLoss.fittingsOf(ValveLoss.kvAtOpening(kv, opening), bore));
+  }
+
+  private void addCheck(Part.CheckValve check, double along, List<PipeFixture> fixtures) {
+    if (effects.has(Effect.CheckValveHeldShut.class, e -> e.checkValve().equals(check.id()))) {
+      fixtures.add(new PipeFixture.BlockedFixture(along));
+    } else if (effects.has(
+        Effect.CheckValveHeldOpen.class, e -> e.checkValve().equals(check.id()))) {
+      fixtures.add(new PipeFixture.FixedFixture(along, check.loss()));
+    } else {
+      double leak =
+          effects
+              .first(Effect.CheckValveLeaks.class, e -> e.checkValve().equals(check.id()))
+              .map(Effect.CheckValveLeaks::area)
+              .orElse(0.0);
+      fixtures.add(new PipeFixture.CheckFixture(along, check.crackingHead(), check.loss(), leak));
+    }
+  }
+
+  /** A device gives its water back to the place at the run's first end when its pump stops. */
+  private void addHeldWater(Run run, Part.Device device) {
+    Optional<Part.Pump> pump =
+        run.parts().stream()
+            .filter(Part.Pump.class::isInstance)
+            .map(Part.Pump.class::cast)
+            .findFirst();
+    if (device.holds() <= 0 || pump.isEmpty() || !(run.from() instanceof RunEnd.Opening opening)) {
+      return;
+    }
+    int from = registry.place(opening.at());
+    int held =
+        registry.add(
+            Place.pool(device.id(), Place.Kind.DEVICE, LevelTable.upright(0, device.holds())));
+    int slot = registry.addAccount(device.id(), Ledger.Way.HELD_BY_DEVICE, from, held, true);
+    registry.paths.add(
+        new Path.Held(from, held, slot, device.holds(), registry.part(pump.get().id())));
+  }
+}

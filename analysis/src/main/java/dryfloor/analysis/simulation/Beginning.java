@@ -1,0 +1,277 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.hydraulics.Lip;
+import dryfloor.analysis.network.ControlUnit;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.LevelTable;
+import dryfloor.analysis.network.Path;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.PipeEnd;
+import dryfloor.analysis.network.Place;
+import dryfloor.analysis.network.Tee;
+import dryfloor.model.element.Control;
+import dryfloor.model.element.Vessel;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/** Where a simulation begins: at the declared levels, or where another one ended. */
+final class Beginning {
+
+  private Beginning() {}
+
+  /** The declared levels, with every run full of water that would stay so. */
+  static State asDeclared(FlowNetwork network) {
+    State state = new State(network);
+    Map<String, Vessel> vessels = new HashMap<>();
+    network.installation().vessels().forEach(vessel -> vessels.put(vessel.id(), vessel));
+    for (int place = 0; place < state.volumes.length; place++) {
+      Place what = network.places().get(place);
+      Vessel vessel = vessels.get(what.id());
+      if (vessel != null && what.kind().isPool() && vessel.level() > vessel.bottom()) {
+        state.volumes[place] = what.table().volume(vessel.level());
+        state.salt[place] = state.volumes[place] * vessel.salinity();
+      }
+    }
+    setControls(network, state);
+    state.board.update();
+    fillDevices(network, state);
+    for (int tee = 0; tee < state.teeFull.length; tee++) {
+      state.teeFull[tee] = network.tees().get(tee).startsFull();
+      state.teeHeads[tee] = firstHead(network, state, tee);
+    }
+    FlowField field = new FlowField(network, state);
+    field.rewire();
+    field.evaluate(state.volumes);
+    FullPipeCheck check = new FullPipeCheck(network, state, field);
+    for (int i = 0; i < network.pipes().size(); i++) {
+      fillOrRest(network, state, field, check, i);
+    }
+    return state;
+  }
+
+  private static void setControls(FlowNetwork network, State state) {
+    for (int i = 0; i < network.controls().size(); i++) {
+      ControlUnit unit = network.controls().get(i);
+      if (unit.control() instanceof Control.LevelSwitch levelSwitch) {
+        Place place = network.places().get(unit.place());
+        double level = place.table().level(state.volumes[unit.place()]);
+        state.board.setActed(
+            i,
+            ControlTriggers.actsWhenLow(levelSwitch.action())
+                ? level <= levelSwitch.lower()
+                : level >= levelSwitch.upper());
+      }
+    }
+  }
+
+  private static void fillDevices(FlowNetwork network, State state) {
+    for (Path path : network.paths()) {
+      if (path instanceof Path.Held held && state.board.runs(held.part())) {
+        fill(state, held.to(), held.holds(), held.from());
+      }
+    }
+  }
+
+  /** Puts water of the salinity of a neighbour into a place. */
+  private static void fill(State state, int place, double volume, int neighbour) {
+    double salinity =
+        state.volumes[neighbour] > 0 ? state.salt[neighbour] / state.volumes[neighbour] : 0;
+    state.volumes[place] = volume;
+    state.salt[place] = volume * salinity;
+  }
+
+  /** A first guess: the highest water that reaches the tee. */
+  private static double firstHead(FlowNetwork network, State state, int tee) {
+    double head = network.tees().get(tee).elevation();
+    for (Pipe pipe : network.pipes()) {
+      for (int side = 0; side < 2; side++) {
+        Place other = network.places().get(pipe.leg(1 - side).end().place());
+        boolean here = pipe.leg(side).end().junction() == tee;
+        if (here && (other.kind() == Place.Kind.VESSEL || other.kind() == Place.Kind.BASIN)) {
+          double level = other.table().level(state.volumes[pipe.leg(1 - side).end().place()]);
+          head = Math.max(head, level);
+        }
+      }
+    }
+    return head;
+  }
+
+  private static void fillOrRest(
+      FlowNetwork network, State state, FlowField field, FullPipeCheck check, int i) {
+    Pipe pipe = network.pipes().get(i);
+    boolean full = pipe.startsFull() && startsFull(network, state, field, check, pipe);
+    state.pipes[i].full = full;
+    for (int side = 0; side < 2; side++) {
+      Pipe.Leg leg = pipe.leg(side);
+      boolean negligible = leg.negligible();
+      state.pipes[i].legs[side] = negligible ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.AT_REST;
+      double volume = full ? leg.volume() : standing(network, field, leg);
+      fill(state, leg.column(), volume, source(network, pipe));
+    }
+  }
+
+  private static boolean startsFull(
+      FlowNetwork network, State state, FlowField field, FullPipeCheck check, Pipe pipe) {
+    boolean atFullTee =
+        pipe.legs().stream()
+            .map(Pipe.Leg::end)
+            .anyMatch(end -> end.atJunction() && state.teeFull[end.junction()]);
+    if (atFullTee) {
+      return true;
+    }
+    if (!check.wouldStayFull(pipe)) {
+      return false;
+    }
+    boolean overLip =
+        pipe.leg(0).negligible() && network.places().get(pipe.leg(0).end().place()).kind().isPool();
+    if (!overLip) {
+      return true;
+    }
+    PipeEnd lip = pipe.leg(0).end();
+    double depth = Math.max(field.levels[lip.place()] - lip.elevation(), 0);
+    return check.flowIfFull(pipe) <= Lip.flow(depth, pipe.bore());
+  }
+
+  private static double standing(FlowNetwork network, FlowField field, Pipe.Leg leg) {
+    LevelTable table = network.places().get(leg.column()).table();
+    boolean pool = network.places().get(leg.end().place()).kind().isPool();
+    double level = pool ? field.levels[leg.end().place()] : table.bottom();
+    return Math.clamp(table.volume(Math.max(level, table.bottom())), 0, leg.volume());
+  }
+
+  /** The end that gives a run its water: the first one that is no outside. */
+  private static int source(FlowNetwork network, Pipe pipe) {
+    int first = pipe.leg(0).end().place();
+    return network.places().get(first).kind().isPool() ? first : pipe.leg(1).end().place();
+  }
+
+  /** Where normal operation ended, in a network with failures built in. */
+  static State after(FlowNetwork normal, State settled, FlowNetwork failed) {
+    State state = new State(failed);
+    state.board.inherit(settled.board);
+    Map<String, Integer> before = new HashMap<>();
+    for (int place = 0; place < normal.places().size(); place++) {
+      Place what = normal.places().get(place);
+      if (what.kind() != Place.Kind.COLUMN) {
+        before.put(what.kind() + " " + what.id(), place);
+      }
+    }
+    for (int place = 0; place < state.volumes.length; place++) {
+      Place what = failed.places().get(place);
+      Integer same = before.get(what.kind() + " " + what.id());
+      if (same != null && what.kind().isPool()) {
+        state.volumes[place] = settled.volumes[same];
+        state.salt[place] = settled.salt[same];
+      }
+    }
+    inheritTees(normal, settled, failed, state);
+    for (int i = 0; i < normal.pipes().size(); i++) {
+      inheritPipe(normal, settled, failed, state, i);
+    }
+    return state;
+  }
+
+  private static void inheritTees(
+      FlowNetwork normal, State settled, FlowNetwork failed, State state) {
+    for (int tee = 0; tee < failed.tees().size(); tee++) {
+      Tee what = failed.tees().get(tee);
+      int same = -1;
+      for (int old = 0; old < normal.tees().size(); old++) {
+        same = normal.tees().get(old).id().equals(what.id()) ? old : same;
+      }
+      if (same >= 0) {
+        state.teeFull[tee] = settled.teeFull[same];
+        state.teeRunsOff[tee] = settled.teeRunsOff[same];
+        state.teeHeads[tee] = settled.teeHeads[same];
+      } else {
+        state.teeFull[tee] = wasFull(normal, settled, what.id());
+        state.teeHeads[tee] = firstHead(failed, state, tee);
+      }
+    }
+  }
+
+  private static boolean wasFull(FlowNetwork normal, State settled, String run) {
+    for (int i = 0; i < normal.pipes().size(); i++) {
+      if (normal.pipes().get(i).run().equals(run)) {
+        return settled.pipes[i].full;
+      }
+    }
+    return false;
+  }
+
+  /** Hands the water that stands in a run on to the pipe, or the two pipes, that are left of it. */
+  private static void inheritPipe(
+      FlowNetwork normal, State settled, FlowNetwork failed, State state, int old) {
+    Pipe before = normal.pipes().get(old);
+    List<Integer> left = pipesOf(failed, before.run());
+    PipeMode mode = settled.pipes[old];
+    double held = standingIn(settled.volumes, before);
+    double salt = standingIn(settled.salt, before);
+    double given = 0;
+    for (int i : left) {
+      Pipe pipe = failed.pipes().get(i);
+      state.pipes[i].full = mode.full;
+      for (int side = 0; side < 2; side++) {
+        Pipe.Leg leg = pipe.leg(side);
+        boolean whole = left.size() == 1;
+        state.pipes[i].legs[side] = inheritedLeg(mode, leg, side, whole);
+        state.volumes[leg.column()] =
+            whole
+                ? settled.volumes[before.leg(side).column()]
+                : share(normal, settled, before, mode, failed, pipe, leg, side);
+        given += state.volumes[leg.column()];
+      }
+    }
+    // What cutting a leg in two misjudges stays in the run: all of it is handed on.
+    double scale = given > 0 ? held / given : 0;
+    for (int i : left) {
+      for (Pipe.Leg leg : failed.pipes().get(i).legs()) {
+        state.volumes[leg.column()] *= scale;
+        state.salt[leg.column()] = held > 0 ? state.volumes[leg.column()] * salt / held : 0;
+      }
+    }
+  }
+
+  private static List<Integer> pipesOf(FlowNetwork network, String run) {
+    return IntStream.range(0, network.pipes().size())
+        .filter(i -> network.pipes().get(i).run().equals(run))
+        .boxed()
+        .toList();
+  }
+
+  private static double standingIn(double[] amounts, Pipe pipe) {
+    return pipe.legs().stream().mapToDouble(leg -> amounts[leg.column()]).sum();
+  }
+
+  private static PipeMode.Leg inheritedLeg(PipeMode mode, Pipe.Leg leg, int side, boolean whole) {
+    if (leg.negligible()) {
+      return PipeMode.Leg.BRIMFUL;
+    }
+    return whole && !mode.full ? mode.legs[side] : PipeMode.Leg.MOVING;
+  }
+
+  private static double share(
+      FlowNetwork normal,
+      State settled,
+      Pipe before,
+      PipeMode mode,
+      FlowNetwork failed,
+      Pipe pipe,
+      Pipe.Leg leg,
+      int side) {
+    if (mode.full) {
+      return leg.volume();
+    }
+    double middle =
+        side == 0
+            ? pipe.cutFrom() + pipe.crestAlong() / 2
+            : pipe.cutFrom() + (pipe.crestAlong() + pipe.length()) / 2;
+    Pipe.Leg oldLeg = before.leg(middle < before.crestAlong() ? 0 : 1);
+    double level =
+        normal.places().get(oldLeg.column()).table().level(settled.volumes[oldLeg.column()]);
+    LevelTable table = failed.places().get(leg.column()).table();
+    return Math.clamp(table.volume(Math.max(level, table.bottom())), 0, leg.volume());
+  }
+}

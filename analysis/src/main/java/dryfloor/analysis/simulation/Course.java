@@ -1,0 +1,54 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.StoryEvent;
+import java.util.List;
+
+/** A simulation that came to its end: where it began, where it ended and what was taken down. */
+public final class Course {
+
+  private final FlowNetwork network;
+  private final State state;
+  final double[] volumesBefore;
+  final double[] saltBefore;
+  final Recorder recorder;
+  final Salt salt;
+  private final List<StoryEvent> story;
+  private final Ending ending;
+
+  Course(
+      FlowNetwork network,
+      State state,
+      double[] volumesBefore,
+      double[] saltBefore,
+      Recorder recorder,
+      Salt salt,
+      List<StoryEvent> story,
+      Ending ending) {
+    this.network = network;
+    this.state = state;
+    this.volumesBefore = volumesBefore;
+    this.saltBefore = saltBefore;
+    this.recorder = recorder;
+    this.salt = salt;
+    this.story = List.copyOf(story);
+    this.ending = ending;
+  }
+
+  public FlowNetwork network() {
+    return network;
+  }
+
+  State state() {
+    return state;
+  }
+
+  List<StoryEvent> story() {
+    return story;
+  }
+
+  public Ending ending() {
+    return ending;
+  }
+}

@@ -1,0 +1,126 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.FlowNetwork;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Sees when the water does the same again and again: a pump cycling on its float, a drain that
+ * flushes.
+ *
+ * <p>Each time the modes change, the levels are compared with those at earlier changes into the
+ * very same modes. It is a cycle when nine in a row agree so well that what still drifts would not
+ * amount to anything in the unattended time.
+ */
+final class CycleWatch {
+
+  /** Periods that are compared. */
+  private static final int PERIODS = 8;
+
+  /** Two passes of one cycle are found at levels this near to each other (m). */
+  private static final double SAME = 5e-6;
+
+  /** Drift over all the unattended time that does not matter (m). */
+  private static final double NO_DRIFT = 5e-4;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final FlowField field;
+  private final Recorder recorder;
+  private final Map<String, Deque<Pass>> passes = new HashMap<>();
+  private Optional<Cycle> found = Optional.empty();
+
+  /** What things were like at one change of modes. */
+  private static final class Pass {
+    private final double time;
+    private final double[] levels;
+    private final double[] forward;
+    private final double[] backward;
+
+    private Pass(double time, double[] levels, double[] forward, double[] backward) {
+      this.time = time;
+      this.levels = levels;
+      this.forward = forward;
+      this.backward = backward;
+    }
+  }
+
+  CycleWatch(FlowNetwork network, State state, FlowField field, Recorder recorder) {
+    this.network = network;
+    this.state = state;
+    this.field = field;
+    this.recorder = recorder;
+  }
+
+  Optional<Cycle> found() {
+    return found;
+  }
+
+  /** Looks after modes have changed. */
+  void look() {
+    Deque<Pass> sameModes = passes.computeIfAbsent(modes(), modes -> new ArrayDeque<>());
+    Pass now =
+        new Pass(
+            state.time,
+            field.levels.clone(),
+            recorder.carried[0].clone(),
+            recorder.carried[1].clone());
+    if (!sameModes.isEmpty() && difference(sameModes.peekLast(), now) > SAME) {
+      sameModes.clear();
+    }
+    sameModes.addLast(now);
+    if (sameModes.size() > PERIODS) {
+      Pass first = sameModes.pollFirst();
+      double remaining = Math.max(network.away() - state.time, 0);
+      double drift = difference(first, now) / (now.time - first.time) * remaining;
+      if (now.time > first.time && drift < NO_DRIFT) {
+        found = Optional.of(cycle(first, now));
+      }
+    }
+  }
+
+  private static Cycle cycle(Pass first, Pass now) {
+    double[] forward = new double[now.forward.length];
+    double[] backward = new double[forward.length];
+    for (int a = 0; a < forward.length; a++) {
+      forward[a] = (now.forward[a] - first.forward[a]) / PERIODS;
+      backward[a] = (now.backward[a] - first.backward[a]) / PERIODS;
+    }
+    return new Cycle(first.time, (now.time - first.time) / PERIODS, List.of(forward, backward));
+  }
+
+  private double difference(Pass one, Pass other) {
+    double most = 0;
+    for (int place = 0; place < one.levels.length; place++) {
+      boolean counts =
+          switch (network.places().get(place).kind()) {
+            case VESSEL, BASIN, FLOOR, DEVICE -> true;
+            case COLUMN, TEE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+          };
+      if (counts) {
+        most = Math.max(most, Math.abs(one.levels[place] - other.levels[place]));
+      }
+    }
+    return most;
+  }
+
+  private String modes() {
+    StringBuilder modes = new StringBuilder();
+    for (PipeMode pipe : state.pipes) {
+      modes.append(pipe.full ? "F" : Arrays.toString(pipe.legs));
+    }
+    modes.append(Arrays.toString(state.teeFull));
+    for (int part = 0; part < network.parts().size(); part++) {
+      modes.append(state.board.runs(part) ? 'r' : '-').append(state.board.opening(part));
+    }
+    for (int control = 0; control < network.controls().size(); control++) {
+      modes.append(state.board.hasActed(control) ? 'a' : '-');
+    }
+    return modes.toString();
+  }
+}

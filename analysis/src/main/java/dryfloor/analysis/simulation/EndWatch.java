@@ -1,0 +1,155 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Ending;
+
+/**
+ * Sees when it is over.
+ *
+ * <p>Levels that only creep towards a crest are followed down to {@link #STILL}: the steps grow as
+ * fast as the tail slows down, so its limit costs a few steps, not hours of them.
+ */
+final class EndWatch {
+
+  /** A level slower than this stands still (m/s): a tenth of a micrometre in an hour. */
+  private static final double STILL = 3e-11;
+
+  /**
+   * A level slower than this at the end of the unattended time counts as at rest (m/s): 0.1 mm/h.
+   */
+  private static final double AS_GOOD_AS_STILL = 1e-4 / 3600;
+
+  /** A flow from outside smaller than this is none (m³/s): 4 mL an hour. */
+  private static final double NO_FLOW = 1e-9;
+
+  /** A level that stays within this of its last one has arrived (m). */
+  private static final double ARRIVED = 1e-3;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final FlowField field;
+  private final Recorder recorder;
+  private final Agenda agenda;
+  private final CycleWatch cycles;
+  private double steadySince = Double.NaN;
+
+  EndWatch(FlowNetwork network, State state, FlowField field, Recorder recorder, Agenda agenda) {
+    this.network = network;
+    this.state = state;
+    this.field = field;
+    this.recorder = recorder;
+    this.agenda = agenda;
+    this.cycles = new CycleWatch(network, state, field, recorder);
+  }
+
+  /** Looks whether it repeats itself, after modes have changed. */
+  void modesChanged() {
+    if (!agenda.hasAppointment()) {
+      cycles.look();
+    }
+  }
+
+  /** Whether the end is reached. */
+  boolean reached() {
+    boolean still = speed(fastest()) < STILL && agenda.next() == Double.POSITIVE_INFINITY;
+    if (!still) {
+      steadySince = Double.NaN;
+    } else if (Double.isNaN(steadySince)) {
+      steadySince = state.time;
+    }
+    return state.time >= network.away()
+        || (still && inflow() < NO_FLOW)
+        || cycles.found().isPresent();
+  }
+
+  /** What kind of end it is. */
+  Ending ending() {
+    if (cycles.found().isPresent()) {
+      return ofCycle(cycles.found().get());
+    }
+    int fastest = fastest();
+    if (inflow() >= NO_FLOW && !Double.isNaN(steadySince)) {
+      return new Ending.Continues(steadySince, inflow());
+    }
+    if (speed(fastest) > AS_GOOD_AS_STILL) {
+      return new Ending.StillMoving(
+          state.time,
+          network.places().get(fastest).id(),
+          field.gains[fastest] / field.areas[fastest]);
+    }
+    return new Ending.AtRest(arrival());
+  }
+
+  /** A cycle goes on to the end of the unattended time; what it brings in or spills adds up. */
+  private Ending ofCycle(Cycle cycle) {
+    double times = Math.max(network.away() - state.time, 0) / cycle.period();
+    double perPeriod = 0;
+    for (int a = 0; a < network.accounts().size(); a++) {
+      double net = cycle.carried().get(0)[a] - cycle.carried().get(1)[a];
+      perPeriod += isSupply(network.accounts().get(a).from()) ? net : 0;
+      perPeriod -= isSupply(network.accounts().get(a).to()) ? net : 0;
+    }
+    if (perPeriod / cycle.period() < NO_FLOW) {
+      return new Ending.Repeats(cycle.since(), cycle.period());
+    }
+    recorder.repeat(cycle, times, state.volumes);
+    return new Ending.Continues(cycle.since(), perPeriod / cycle.period());
+  }
+
+  private boolean isSupply(int place) {
+    return network.places().get(place).kind() == Place.Kind.SUPPLY;
+  }
+
+  /** Water that comes in from all supplies (m³/s). */
+  private double inflow() {
+    double sum = 0;
+    for (int place = 0; place < field.gains.length; place++) {
+      if (network.places().get(place).kind() == Place.Kind.SUPPLY) {
+        sum -= field.gains[place];
+      }
+    }
+    return sum;
+  }
+
+  private int fastest() {
+    int fastest = 0;
+    for (int place = 0; place < field.gains.length; place++) {
+      if (speed(place) > speed(fastest)) {
+        fastest = place;
+      }
+    }
+    return fastest;
+  }
+
+  private double speed(int place) {
+    return switch (network.places().get(place).kind()) {
+      case VESSEL, BASIN, FLOOR, COLUMN ->
+          Math.abs(field.gains[place]) / Math.max(field.areas[place], 1e-3);
+      case DEVICE -> Math.abs(field.gains[place]);
+      case TEE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> 0;
+    };
+  }
+
+  /** From when on every level stays within {@link #ARRIVED} of its last one. */
+  private double arrival() {
+    double[] times = recorder.times();
+    int last = times.length - 1;
+    for (int moment = last - 1; moment >= 0; moment--) {
+      for (int place = 0; place < field.levels.length; place++) {
+        boolean counts =
+            switch (network.places().get(place).kind()) {
+              case VESSEL, BASIN, FLOOR -> true;
+              case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+            };
+        double away = Math.abs(recorder.level(moment, place) - recorder.level(last, place));
+        if (counts && away > ARRIVED) {
+          double next = Math.abs(recorder.level(moment + 1, place) - recorder.level(last, place));
+          double share = Math.clamp((away - ARRIVED) / Math.max(away - next, 1e-12), 0, 1);
+          return times[moment] + share * (times[moment + 1] - times[moment]);
+        }
+      }
+    }
+    return 0;
+  }
+}

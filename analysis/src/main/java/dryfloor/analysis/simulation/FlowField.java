@@ -1,0 +1,248 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.hydraulics.Orifice;
+import dryfloor.analysis.hydraulics.Weir;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Path;
+import dryfloor.analysis.network.Place;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The flows at one moment: from the volumes of all places, in the present modes, to the flow of
+ * every account and the slope of each by the levels.
+ *
+ * <p>Paths and pipes between places follow from the levels at both ends. Pipes that meet at a full
+ * tee are solved together by {@link TeeSolver}.
+ */
+final class FlowField {
+
+  /** A device takes up or gives back its water in this time (s); common practice, from memory. */
+  private static final double HOLDING_TIME = 60;
+
+  /** Share of a device's water over which its flow fades out. */
+  private static final double HOLDING_FADE = 0.02;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final BranchBuilder builder;
+  private final TeeSolver tees;
+
+  /** Branches in the present modes, by pipe: what {@code BranchBuilder} made of it. */
+  PipeBranches[] pipes = new PipeBranches[0];
+
+  private List<Branch> alone = List.of();
+
+  /** Levels of all places (m). */
+  final double[] levels;
+
+  /** Plan areas of all places (m²). */
+  final double[] areas;
+
+  /** Flows of all accounts (m³/s). */
+  final double[] flows;
+
+  /** What each place gains (m³/s). */
+  final double[] gains;
+
+  FlowField(FlowNetwork network, State state) {
+    this.network = network;
+    this.state = state;
+    this.builder = new BranchBuilder(network, state);
+    this.tees = new TeeSolver(network, state);
+    int places = network.places().size();
+    levels = new double[places];
+    areas = new double[places];
+    gains = new double[places];
+    flows = new double[network.accounts().size()];
+    for (int place = 0; place < places; place++) {
+      levels[place] = network.places().get(place).head();
+      areas[place] = 1;
+    }
+  }
+
+  /** The slopes being collected. */
+  private Slopes slopes = new Slopes();
+
+  void addSlope(int slot, int place, double value) {
+    slopes.add(slot, place, value);
+  }
+
+  /** Makes the branches anew after modes have changed. */
+  void rewire() {
+    pipes = builder.build();
+    List<Branch> all = new ArrayList<>();
+    for (PipeBranches branches : pipes) {
+      all.addAll(branches.all());
+    }
+    all.addAll(builder.holes());
+    alone = all.stream().filter(branch -> !touchesFullTee(branch)).toList();
+    tees.take(all.stream().filter(FlowField::touchesFullTee).toList());
+  }
+
+  private static boolean touchesFullTee(Branch branch) {
+    return branch.ends[0] instanceof BranchEnd.AtTee || branch.ends[1] instanceof BranchEnd.AtTee;
+  }
+
+  /** Works out levels, flows and gains. */
+  void evaluate(double[] volumes) {
+    evaluate(volumes, false);
+  }
+
+  /** Works out levels, flows and gains, and how the flows answer to the levels. */
+  void evaluate(double[] volumes, Slopes into) {
+    slopes = into;
+    slopes.clear();
+    evaluate(volumes, true);
+  }
+
+  private void evaluate(double[] volumes, boolean withSlopes) {
+    readLevels(volumes);
+    Arrays.fill(flows, 0);
+    for (Path path : network.paths()) {
+      follow(path, withSlopes);
+    }
+    for (Branch branch : alone) {
+      branch.solve(head(branch.ends[0]), head(branch.ends[1]), levels);
+      flows[branch.slot] += branch.sign * branch.flow;
+      if (withSlopes) {
+        addSlopes(branch);
+      }
+    }
+    tees.solve(this, withSlopes);
+    Arrays.fill(gains, 0);
+    for (int slot = 0; slot < flows.length; slot++) {
+      gains[network.accounts().get(slot).from()] -= flows[slot];
+      gains[network.accounts().get(slot).to()] += flows[slot];
+    }
+  }
+
+  private void readLevels(double[] volumes) {
+    for (int place = 0; place < levels.length; place++) {
+      Place what = network.places().get(place);
+      if (what.kind().isPool()) {
+        levels[place] = what.table().level(volumes[place]);
+        areas[place] = what.table().areaAtVolume(volumes[place]);
+      }
+    }
+  }
+
+  /** Head at an end of a branch (m). */
+  double head(BranchEnd end) {
+    return switch (end) {
+      case BranchEnd.AtPlace at -> Math.max(levels[at.place()], at.elevation());
+      case BranchEnd.AtTee at -> state.teeHeads[at.tee()];
+      case BranchEnd.AtHead at -> at.head();
+    };
+  }
+
+  private void addSlopes(Branch branch) {
+    addSlope(branch, 0, branch.flowPerHead);
+    addSlope(branch, 1, -branch.flowPerHead);
+    if (branch.actingPlace >= 0) {
+      slopes.add(branch.slot, branch.actingPlace, branch.sign * branch.flowPerLevel);
+    }
+  }
+
+  private void addSlope(Branch branch, int end, double value) {
+    int place = movingPlace(branch.ends[end]);
+    if (place >= 0) {
+      slopes.add(branch.slot, place, branch.sign * value);
+    }
+  }
+
+  /** The place whose level is the head at this end, or -1 if no level is. */
+  int movingPlace(BranchEnd end) {
+    return end instanceof BranchEnd.AtPlace at && levels[at.place()] > at.elevation()
+        ? at.place()
+        : -1;
+  }
+
+  private void follow(Path path, boolean withSlopes) {
+    switch (path) {
+      case Path.Edge edge -> passEdge(edge, withSlopes);
+      case Path.Hole hole -> passHole(hole, withSlopes);
+      case Path.PipeHole hole -> passPipeHole(hole, withSlopes);
+      case Path.Thrown thrown -> throwOut(thrown, withSlopes);
+      case Path.Held held -> hold(held, withSlopes);
+    }
+  }
+
+  private void passEdge(Path.Edge edge, boolean withSlopes) {
+    double from = levels[edge.from()] - edge.crest();
+    double to = levels[edge.to()] - edge.crest();
+    if (from <= 0 && to <= 0) {
+      return;
+    }
+    boolean forward = from >= to;
+    double high = forward ? from : to;
+    double low = Math.max(forward ? to : from, 0);
+    double height = forward ? edge.heightFrom() : edge.heightTo();
+    double sign = forward ? 1 : -1;
+    flows[edge.slot()] += sign * Weir.drownedFlow(high, low, edge.length(), height);
+    if (withSlopes) {
+      int upstream = forward ? edge.from() : edge.to();
+      int downstream = forward ? edge.to() : edge.from();
+      slopes.add(
+          edge.slot(),
+          upstream,
+          sign * Weir.drownedFlowPerUpstreamHead(high, low, edge.length(), height));
+      if (low > 0) {
+        slopes.add(
+            edge.slot(),
+            downstream,
+            sign * Weir.drownedFlowPerDownstreamHead(high, low, edge.length(), height));
+      }
+    }
+  }
+
+  private void passHole(Path.Hole hole, boolean withSlopes) {
+    double from = Math.max(levels[hole.from()], hole.elevation());
+    double to = Math.max(levels[hole.to()], hole.elevation());
+    flows[hole.slot()] += Orifice.flow(Orifice.CRACK, hole.area(), from - to);
+    if (withSlopes) {
+      double slope = Orifice.flowPerHead(Orifice.CRACK, hole.area(), from - to);
+      if (from > hole.elevation()) {
+        slopes.add(hole.slot(), hole.from(), slope);
+      }
+      if (to > hole.elevation()) {
+        slopes.add(hole.slot(), hole.to(), -slope);
+      }
+    }
+  }
+
+  /** The hole of a leaking run whose tee has drained; a full tee's hole is a branch. */
+  private void passPipeHole(Path.PipeHole hole, boolean withSlopes) {
+    double depth = levels[hole.from()] - hole.elevation();
+    if (state.teeFull[hole.junction()] || depth <= 0) {
+      return;
+    }
+    flows[hole.slot()] += Orifice.flow(Orifice.CRACK, hole.area(), depth);
+    if (withSlopes) {
+      slopes.add(hole.slot(), hole.from(), Orifice.flowPerHead(Orifice.CRACK, hole.area(), depth));
+    }
+  }
+
+  private void throwOut(Path.Thrown thrown, boolean withSlopes) {
+    if (!state.board.runs(thrown.part())) {
+      return;
+    }
+    double depth = levels[thrown.from()] - thrown.downTo();
+    flows[thrown.slot()] += thrown.flow() * PumpSuction.share(depth);
+    if (withSlopes) {
+      slopes.add(thrown.slot(), thrown.from(), thrown.flow() * PumpSuction.sharePerDepth(depth));
+    }
+  }
+
+  private void hold(Path.Held held, boolean withSlopes) {
+    double filled = levels[held.to()];
+    boolean runs = state.board.runs(held.part());
+    double missing = Math.clamp((runs ? 1 - filled : filled) / HOLDING_FADE, -1, 1);
+    double rate = held.holds() / HOLDING_TIME;
+    flows[held.slot()] += (runs ? rate : -rate) * missing;
+    if (withSlopes && Math.abs(missing) < 1) {
+      slopes.add(held.slot(), held.to(), -rate / HOLDING_FADE);
+    }
+  }
+}

@@ -1,0 +1,363 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.Account;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Ledger;
+import dryfloor.analysis.outcome.Note;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.analysis.outcome.Trajectory;
+import dryfloor.analysis.outcome.Verdict;
+import dryfloor.model.element.Run;
+import dryfloor.model.element.Vessel;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** Puts what was taken down into an {@link Outcome}. */
+public final class OutcomeBuilder {
+
+  private final Course course;
+  private final FlowNetwork network;
+  private final Recorder recorder;
+
+  private OutcomeBuilder(Course course) {
+    this.course = course;
+    this.network = course.network();
+    this.recorder = course.recorder;
+  }
+
+  /**
+   * The outcome of a course.
+   *
+   * @param notes that hold for it besides those that it brings itself
+   */
+  public static Outcome of(Course course, List<Note> notes) {
+    return new OutcomeBuilder(course).build(notes);
+  }
+
+  private Outcome build(List<Note> notes) {
+    List<Outcome.VesselOutcome> vessels =
+        network.installation().vessels().stream().map(this::vessel).toList();
+    List<Outcome.FloorOutcome> floors =
+        network.installation().floors().stream().map(floor -> floor(floor.id())).toList();
+    double beyond = course.state().volumes[place(Ledger.BEYOND)];
+    return new Outcome(
+        verdict(),
+        course.ending(),
+        margin(vessels),
+        vessels,
+        floors,
+        beyond,
+        network.installation().drains().stream()
+            .map(drain -> new Outcome.Passed(drain.id(), gained(place(drain.id()))))
+            .toList(),
+        network.installation().supplies().stream()
+            .map(supply -> new Outcome.Passed(supply.id(), -gained(place(supply.id()))))
+            .toList(),
+        firstSpill(),
+        floors.stream()
+            .map(Outcome.FloorOutcome::firstWet)
+            .filter(OptionalDouble::isPresent)
+            .mapToDouble(OptionalDouble::getAsDouble)
+            .min(),
+        dryPumps(),
+        ledger(),
+        story(),
+        List.copyOf(notes),
+        trajectory());
+  }
+
+  private int place(String id) {
+    for (int place = 0; place < network.places().size(); place++) {
+      Place what = network.places().get(place);
+      boolean named =
+          switch (what.kind()) {
+            case VESSEL, BASIN, FLOOR, SUPPLY, DRAIN, BEYOND, OUTSIDE -> true;
+            case COLUMN, TEE, DEVICE -> false;
+          };
+      if (named && what.id().equals(id)) {
+        return place;
+      }
+    }
+    throw new IllegalArgumentException("no place is called '" + id + "'");
+  }
+
+  private double gained(int place) {
+    return course.state().volumes[place] - course.volumesBefore[place];
+  }
+
+  private Outcome.VesselOutcome vessel(Vessel vessel) {
+    int place = place(vessel.id());
+    Place what = network.places().get(place);
+    double before = course.volumesBefore[place];
+    double after = course.state().volumes[place];
+    return new Outcome.VesselOutcome(
+        vessel.id(),
+        what.table().level(before),
+        what.table().level(after),
+        vessel.rim(),
+        vessel.bottom(),
+        before,
+        after,
+        recorder.highest[place],
+        recorder.highestTime[place],
+        salinity(course.saltBefore[place], before),
+        salinity(course.state().salt[place], after),
+        spilledFrom(place));
+  }
+
+  private static double salinity(double salt, double volume) {
+    return volume > Recorder.COUNTS ? salt / volume : 0;
+  }
+
+  private double spilledFrom(int place) {
+    double spilled = 0;
+    for (int a = 0; a < network.accounts().size(); a++) {
+      Account account = network.accounts().get(a);
+      if (account.inside()) {
+        continue;
+      }
+      spilled += account.from() == place ? recorder.carried[0][a] : 0;
+    }
+    return spilled;
+  }
+
+  private Outcome.FloorOutcome floor(String id) {
+    int place = place(id);
+    double volume = Math.max(course.state().volumes[place], 0);
+    Place what = network.places().get(place);
+    double received = recorder.received[place];
+    return new Outcome.FloorOutcome(
+        id,
+        volume,
+        Math.max(what.table().level(volume) - what.table().bottom(), 0),
+        received,
+        received > Recorder.COUNTS ? firstArrival(place) : OptionalDouble.empty());
+  }
+
+  private OptionalDouble firstArrival(int place) {
+    double first = Double.POSITIVE_INFINITY;
+    for (int a = 0; a < network.accounts().size(); a++) {
+      boolean arrives = network.accounts().get(a).to() == place;
+      if (arrives && !Double.isNaN(recorder.firstTime[a])) {
+        first = Math.min(first, recorder.firstTime[a]);
+      }
+    }
+    for (StoryEvent event : course.story()) {
+      boolean wet =
+          event.what() == StoryEvent.What.FLOOR_WET
+              && event.subject().equals(network.places().get(place).id());
+      first = wet ? Math.min(first, event.time()) : first;
+    }
+    return OptionalDouble.of(first);
+  }
+
+  private Verdict verdict() {
+    boolean caught = false;
+    for (int place = 0; place < network.places().size(); place++) {
+      boolean got = recorder.received[place] > Recorder.COUNTS;
+      switch (network.places().get(place).kind()) {
+        case FLOOR, BEYOND -> {
+          if (got) {
+            return Verdict.WET;
+          }
+        }
+        case BASIN -> caught |= got;
+        case VESSEL, COLUMN, TEE, DEVICE, SUPPLY, DRAIN, OUTSIDE -> {}
+      }
+    }
+    return caught || emergencyDrained() ? Verdict.CAUGHT : Verdict.DRY;
+  }
+
+  /** Whether an emergency run took water out of the building. */
+  private boolean emergencyDrained() {
+    for (Pipe pipe : network.pipes()) {
+      boolean toDrain = network.places().get(pipe.leg(1).end().place()).kind() == Place.Kind.DRAIN;
+      boolean emergency =
+          network.installation().runs().stream()
+              .anyMatch(run -> run.id().equals(pipe.run()) && run.duty() == Run.Duty.EMERGENCY);
+      if (toDrain && emergency && recorder.carried[0][pipe.throughSlot()] > Recorder.COUNTS) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static Outcome.Margin margin(List<Outcome.VesselOutcome> vessels) {
+    Comparator<Outcome.VesselOutcome> byFreeboard =
+        Comparator.comparingDouble(vessel -> vessel.rim() - vessel.highestLevel());
+    return vessels.stream()
+        .filter(vessel -> vessel.highestLevel() > vessel.bottom() + 1e-6)
+        .min(byFreeboard)
+        .map(
+            vessel ->
+                new Outcome.Margin(
+                    Optional.of(vessel.id()),
+                    vessel.rim() - vessel.highestLevel(),
+                    vessel.highestTime()))
+        .orElse(new Outcome.Margin(Optional.empty(), 0, 0));
+  }
+
+  private OptionalDouble firstSpill() {
+    double first = Double.POSITIVE_INFINITY;
+    for (double time : recorder.firstTime) {
+      first = Double.isNaN(time) ? first : Math.min(first, time);
+    }
+    return Double.isInfinite(first) ? OptionalDouble.empty() : OptionalDouble.of(first);
+  }
+
+  private List<Outcome.DryPump> dryPumps() {
+    return course.story().stream()
+        .filter(
+            event ->
+                event.what() == StoryEvent.What.SUCKS_AIR
+                    || event.what() == StoryEvent.What.LOSES_PRIME)
+        .map(event -> new Outcome.DryPump(event.subject(), event.time()))
+        .toList();
+  }
+
+  // The ledger.
+
+  private Ledger ledger() {
+    List<Ledger.Entry> entries = new ArrayList<>();
+    for (int a = 0; a < network.accounts().size(); a++) {
+      for (int direction = 0; direction < 2; direction++) {
+        if (recorder.carried[direction][a] > 0) {
+          entries.add(entry(a, direction));
+        }
+      }
+    }
+    return new Ledger(entries, standing(), imbalance());
+  }
+
+  private Ledger.Entry entry(int a, int direction) {
+    Account account = network.accounts().get(a);
+    int from = direction == 0 ? account.from() : account.to();
+    int to = direction == 0 ? account.to() : account.from();
+    double saltKilograms = course.salt.carried[direction][a] * network.water().density() / 1000;
+    return new Ledger.Entry(
+        account.path(),
+        account.way(),
+        network.places().get(from).id(),
+        network.places().get(to).id(),
+        recorder.carried[direction][a],
+        saltKilograms);
+  }
+
+  private List<Ledger.Standing> standing() {
+    Map<String, double[]> standing = new TreeMap<>();
+    for (int place = 0; place < network.places().size(); place++) {
+      Place what = network.places().get(place);
+      boolean counts =
+          switch (what.kind()) {
+            case COLUMN, TEE, DEVICE -> true;
+            case VESSEL, BASIN, FLOOR, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+          };
+      if (counts) {
+        double[] sums = standing.computeIfAbsent(what.id(), id -> new double[2]);
+        sums[0] += course.volumesBefore[place];
+        sums[1] += course.state().volumes[place];
+      }
+    }
+    return standing.entrySet().stream()
+        .map(e -> new Ledger.Standing(e.getKey(), e.getValue()[0], e.getValue()[1]))
+        .toList();
+  }
+
+  private double imbalance() {
+    double sum = 0;
+    for (int place = 0; place < network.places().size(); place++) {
+      sum += gained(place);
+    }
+    return sum;
+  }
+
+  // The story.
+
+  /** In order of time, with the final amounts filled in where an event begins something. */
+  private List<StoryEvent> story() {
+    return course.story().stream()
+        .sorted(Comparator.comparingDouble(StoryEvent::time))
+        .map(this::withAmount)
+        .toList();
+  }
+
+  private StoryEvent withAmount(StoryEvent event) {
+    double volume =
+        switch (event.what()) {
+          case SPILLS, SILL_REACHED, LEAKS, BURSTS, BEGINS_TO_FLOW ->
+              total(event.subject(), event.other());
+          case CATCHES, FLOOR_WET -> recorder.received[place(event.subject())];
+          case POURED -> event.volume().orElse(0);
+          case POWER_LOST,
+              POWER_BACK,
+              STOPS,
+              STARTS,
+              OPENS,
+              CLOSES,
+              ACTS,
+              LETS_GO,
+              RUNS_BACKWARDS,
+              TAKES_AIR_AT_OPENING,
+              SIPHON_BREAKS,
+              COLUMN_PARTS,
+              RUN_EMPTIES,
+              RUN_PRIMES,
+              SUCKS_AIR,
+              LOSES_PRIME,
+              STOPS_SPILLING,
+              EMPTY ->
+              Double.NaN;
+        };
+    return new StoryEvent(
+        event.time(),
+        event.what(),
+        event.subject(),
+        event.other(),
+        Double.isNaN(volume) ? OptionalDouble.empty() : OptionalDouble.of(volume));
+  }
+
+  private double total(String path, String to) {
+    double sum = 0;
+    for (int a = 0; a < network.accounts().size(); a++) {
+      Account account = network.accounts().get(a);
+      if (account.path().equals(path)) {
+        sum += network.places().get(account.to()).id().equals(to) ? recorder.carried[0][a] : 0;
+        sum += network.places().get(account.from()).id().equals(to) ? recorder.carried[1][a] : 0;
+      }
+    }
+    return sum;
+  }
+
+  private Trajectory trajectory() {
+    List<String> ids = new ArrayList<>();
+    List<Integer> columns = new ArrayList<>();
+    for (int place = 0; place < network.places().size(); place++) {
+      Place what = network.places().get(place);
+      boolean shown =
+          switch (what.kind()) {
+            case VESSEL, BASIN, FLOOR -> true;
+            case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+          };
+      if (shown) {
+        ids.add(what.id());
+        columns.add(place);
+      }
+    }
+    double[] times = recorder.times();
+    double[][] levels = new double[times.length][ids.size()];
+    for (int moment = 0; moment < times.length; moment++) {
+      for (int i = 0; i < columns.size(); i++) {
+        levels[moment][i] = recorder.level(moment, columns.get(i));
+      }
+    }
+    return new Trajectory(ids, times, levels);
+  }
+}

@@ -1,0 +1,162 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.hydraulics.Lip;
+import dryfloor.analysis.hydraulics.ValveLoss;
+import dryfloor.analysis.network.PipeFixture.FloatFixture;
+import dryfloor.analysis.network.PipeLaw;
+import java.util.List;
+
+/** Water through a pipe, or through one leg of it. */
+final class PipeBranch extends Branch {
+
+  /** A float valve opened less than this passes nothing. */
+  private static final double SHUT = 1e-6;
+
+  /** Step of level for the slope of a float valve's flow (m). */
+  private static final double NUDGE = 1e-6;
+
+  final PipeLaw law;
+
+  /** 1 where the branch runs in the pipe's own direction, -1 where it runs against it. */
+  private final int direction;
+
+  private final List<FloatFixture> floats;
+  private final Inlet inlet;
+
+  /** Flow that would pass if the inlet let it, negative where the branch lets none back (m³/s). */
+  double driven;
+
+  /** What happens where water enters at the first end. */
+  sealed interface Inlet {
+
+    /** It enters freely. */
+    record Free() implements Inlet {}
+
+    /** A pump sucks there. */
+    record Suction(int place, double elevation) implements Inlet {}
+
+    /** It goes over a lip into air; nothing comes back. */
+    record OverLip(BranchEnd from, double crest, double bore) implements Inlet {}
+
+    /** A pump lifts it over a crest into air; nothing comes back. */
+    record OverCrest(int place, double elevation) implements Inlet {}
+  }
+
+  PipeBranch(
+      int slot,
+      int sign,
+      BranchEnd first,
+      BranchEnd second,
+      PipeLaw law,
+      int direction,
+      List<FloatFixture> floats,
+      Inlet inlet) {
+    super(slot, sign, first, second);
+    this.law = law;
+    this.direction = direction;
+    this.floats = floats;
+    this.inlet = inlet;
+    this.actingPlace = actingPlace(inlet, floats);
+  }
+
+  private static int actingPlace(Inlet inlet, List<FloatFixture> floats) {
+    if (!floats.isEmpty()) {
+      return floats.getFirst().place();
+    }
+    return switch (inlet) {
+      case Inlet.Free free -> -1;
+      case Inlet.Suction suction -> suction.place();
+      case Inlet.OverLip lip -> lip.from() instanceof BranchEnd.AtPlace from ? from.place() : -1;
+      case Inlet.OverCrest crest -> crest.place();
+    };
+  }
+
+  @Override
+  void solve(double firstHead, double secondHead, double[] levels) {
+    double head = firstHead - secondHead;
+    flowPerLevel = 0;
+    driven = drivenFlow(head, levels, 0, driven);
+    double slope = isShut(levels) ? 0 : law.flowPerHead(head, driven, movingLoss(levels, 0));
+    if (!floats.isEmpty()) {
+      flowPerLevel = (drivenFlow(head, levels, NUDGE, driven) - driven) / NUDGE;
+    }
+    flow = driven;
+    flowPerHead = slope;
+    switch (inlet) {
+      case Inlet.Free free -> {}
+      case Inlet.Suction suction -> suck(levels[suction.place()] - suction.elevation());
+      case Inlet.OverCrest crest -> {
+        if (flow <= 0) {
+          stop();
+        } else if (crest.place() >= 0) {
+          suck(levels[crest.place()] - crest.elevation());
+        }
+      }
+      case Inlet.OverLip lip -> goOver(lip, firstHead);
+    }
+  }
+
+  private void suck(double depth) {
+    if (flow > 0) {
+      double share = PumpSuction.share(depth);
+      flowPerLevel = flowPerLevel * share + flow * PumpSuction.sharePerDepth(depth);
+      flow *= share;
+      flowPerHead *= share;
+    }
+  }
+
+  private void goOver(Inlet.OverLip lip, double firstHead) {
+    double depth = firstHead - lip.crest();
+    if (flow <= 0 || depth <= 0) {
+      stop();
+      return;
+    }
+    double most = Lip.flow(depth, lip.bore());
+    if (flow > most) {
+      flow = most;
+      flowPerHead = 0;
+      if (lip.from() instanceof BranchEnd.AtPlace) {
+        flowPerLevel = Lip.flowPerHead(depth, lip.bore());
+      } else {
+        flowPerHead = Lip.flowPerHead(depth, lip.bore());
+      }
+    }
+  }
+
+  private void stop() {
+    flow = 0;
+    flowPerHead = 0;
+    flowPerLevel = 0;
+  }
+
+  private double drivenFlow(double head, double[] levels, double nudge, double guess) {
+    return isShut(levels)
+        ? 0
+        : direction * law.flow(direction * head, movingLoss(levels, nudge), direction * guess);
+  }
+
+  private boolean isShut(double[] levels) {
+    for (int i = 0; i < floats.size(); i++) {
+      if (opening(floats.get(i), levels, 0) < SHUT) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Loss of the float valves (velocity heads). */
+  double movingLoss(double[] levels, double nudge) {
+    double loss = 0;
+    for (int i = 0; i < floats.size(); i++) {
+      FloatFixture valve = floats.get(i);
+      double opening = Math.max(opening(valve, levels, nudge), SHUT);
+      loss += ValveLoss.fittingsOf(ValveLoss.kvAtOpening(valve.kv(), opening), law.bore());
+    }
+    return loss;
+  }
+
+  private static double opening(FloatFixture valve, double[] levels, double nudge) {
+    double below = valve.closesAt() - levels[valve.place()] - nudge;
+    return Math.clamp(below / valve.band(), 0, 1);
+  }
+}

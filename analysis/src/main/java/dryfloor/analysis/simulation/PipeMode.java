@@ -1,0 +1,22 @@
+package dryfloor.analysis.simulation;
+
+/**
+ * Whether a pipe is full of water, or has air at its crest and what then stands in its two legs.
+ */
+final class PipeMode {
+
+  /** What a leg of a pipe with air at its crest is doing. */
+  enum Leg {
+    /** Its water stands still and takes no part. */
+    AT_REST,
+    /** Its water rises or falls towards where it belongs. */
+    MOVING,
+    /** It is full to the crest, so that what enters it goes over. */
+    BRIMFUL,
+    /** It fills from above as a plug and lets nothing out until it is full. */
+    FILLING
+  }
+
+  boolean full;
+  final Leg[] legs = {Leg.AT_REST, Leg.AT_REST};
+}

@@ -1,0 +1,302 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.hydraulics.Siphon;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.PipeEnd;
+import dryfloor.analysis.network.PipeFixture.HoleFixture;
+import dryfloor.analysis.network.PipeLaw;
+import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.List;
+
+/**
+ * When a pipe takes air, and when it fills again.
+ *
+ * <p>A full pipe takes air where an end that would suck is uncovered, at a hole that is open to the
+ * air with less than atmospheric pressure behind it, and at a crest that no siphon can lift to.
+ * What stands in it then falls on both sides of the crest.
+ *
+ * <p>It fills again when both legs are full to the crest; when a pump lifts water over the crest;
+ * or when water falls in over a lip that is drowned by its bore, fast enough to carry the air
+ * along.
+ */
+final class PipeTriggers {
+
+  /** A column this near to where it belongs is there (m). */
+  private static final double THERE = 1e-4;
+
+  /** A column at rest begins to move when it stands this far from where it belongs (m). */
+  private static final double WAKES = 0.02;
+
+  /** Flows smaller than this do not count as sucking (m³/s). */
+  private static final double NOTHING = 1e-10;
+
+  /** A column is at the crest when it is this near (m). */
+  private static final double BRIM = 1e-5;
+
+  private static final double NEVER = 1;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final FlowField field;
+  private final FullPipeCheck check;
+  private final Story story;
+
+  PipeTriggers(FlowNetwork network, State state, FlowField field, Story story) {
+    this.network = network;
+    this.state = state;
+    this.field = field;
+    this.check = new FullPipeCheck(network, state, field);
+    this.story = story;
+  }
+
+  FullPipeCheck check() {
+    return check;
+  }
+
+  void addTo(List<Trigger> triggers) {
+    for (int i = 0; i < network.pipes().size(); i++) {
+      if (state.pipes[i].full) {
+        addForFull(i, triggers);
+      } else {
+        addForBroken(i, 0, triggers);
+        addForBroken(i, 1, triggers);
+      }
+    }
+  }
+
+  // Full pipes.
+
+  private void addForFull(int i, List<Trigger> triggers) {
+    Pipe pipe = network.pipes().get(i);
+    PipeBranch through = field.pipes[i].through().orElseThrow();
+    for (int side = 0; side < 2; side++) {
+      int at = side;
+      triggers.add(
+          new Trigger(
+              () -> check.cover(pipe, at, through.driven),
+              () -> {
+                story.tell(state.time, What.TAKES_AIR_AT_OPENING, pipe.run(), placeId(pipe, at));
+                takeAir(i);
+              }));
+    }
+    for (HoleFixture hole : check.holes(pipe)) {
+      triggers.add(
+          new Trigger(
+              () ->
+                  check.holePressure(
+                      pipe, hole, through.driven, through.movingLoss(field.levels, 0), 0),
+              () -> {
+                story.tell(state.time, What.SIPHON_BREAKS, hole.id(), pipe.run());
+                takeAir(i);
+              }));
+    }
+    triggers.add(
+        new Trigger(
+            () -> check.crestPressure(pipe, through),
+            () -> {
+              story.tell(state.time, What.COLUMN_PARTS, pipe.run(), "");
+              takeAir(i);
+            }));
+  }
+
+  private void takeAir(int i) {
+    Pipe pipe = network.pipes().get(i);
+    PipeMode mode = state.pipes[i];
+    mode.full = false;
+    for (int side = 0; side < 2; side++) {
+      mode.legs[side] = pipe.leg(side).negligible() ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.MOVING;
+    }
+  }
+
+  private String placeId(Pipe pipe, int side) {
+    return network.places().get(pipe.leg(side).end().place()).id();
+  }
+
+  // Pipes with air at the crest.
+
+  private void addForBroken(int i, int side, List<Trigger> triggers) {
+    switch (state.pipes[i].legs[side]) {
+      case AT_REST -> addForResting(i, side, triggers);
+      case MOVING -> addForMoving(i, side, triggers);
+      case FILLING -> addForFilling(i, side, triggers);
+      case BRIMFUL -> addForBrimful(i, side, triggers);
+    }
+  }
+
+  private void addForResting(int i, int side, List<Trigger> triggers) {
+    Pipe pipe = network.pipes().get(i);
+    PipeEnd end = pipe.leg(side).end();
+    PipeMode mode = state.pipes[i];
+    if (end.atJunction() && state.teeFull[end.junction()]) {
+      triggers.add(new Trigger(() -> -1, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+      return;
+    }
+    if (side == 0 && PipeLaws.isPumped(pipe, 0, state.board)) {
+      triggers.add(new Trigger(() -> -1, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+      return;
+    }
+    PipeLaw law = PipeLaws.leg(pipe, side, state.board);
+    triggers.add(
+        new Trigger(() -> wakes(pipe, side, law), () -> mode.legs[side] = PipeMode.Leg.MOVING));
+  }
+
+  /** How far a column at rest is from being moved (m). */
+  private double wakes(Pipe pipe, int side, PipeLaw law) {
+    double column = column(pipe, side);
+    double belongs = belongs(pipe, side);
+    boolean towardsCrest = belongs > column;
+    boolean letsPass =
+        switch (law.passage()) {
+          case BLOCKED -> false;
+          case BOTH_WAYS -> true;
+          case FORWARD_ONLY -> towardsCrest == (side == 0) || law.leakArea() > 0;
+        };
+    if (!letsPass) {
+      return NEVER;
+    }
+    double far = WAKES - Math.abs(column - Math.min(belongs, pipe.crest()));
+    return Math.min(far, pipe.crest() - belongs);
+  }
+
+  private void addForMoving(int i, int side, List<Trigger> triggers) {
+    Pipe pipe = network.pipes().get(i);
+    PipeMode mode = state.pipes[i];
+    triggers.add(
+        new Trigger(
+            () -> rises(pipe, side) ? pipe.crest() - BRIM - column(pipe, side) : NEVER,
+            () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
+    PipeEnd end = pipe.leg(side).end();
+    boolean atFullTee = end.atJunction() && state.teeFull[end.junction()];
+    boolean pumped = side == 0 && PipeLaws.isPumped(pipe, 0, state.board);
+    boolean fed = mode.legs[1 - side] == PipeMode.Leg.BRIMFUL;
+    if (!atFullTee && !pumped) {
+      PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
+      triggers.add(
+          new Trigger(
+              () -> {
+                if (fed && fedFlow(i, side) > NOTHING) {
+                  return NEVER;
+                }
+                double away = Math.abs(column(pipe, side) - belongs(pipe, side)) - THERE;
+                return Math.min(away, Math.abs(branch.flow) - NOTHING * NOTHING);
+              },
+              () -> mode.legs[side] = PipeMode.Leg.AT_REST));
+    }
+  }
+
+  /** Flow over the crest into the leg on this side (m³/s). */
+  private double fedFlow(int i, int side) {
+    return field.pipes[i].legs().get(1 - side).map(branch -> branch.flow).orElse(0.0);
+  }
+
+  private void addForFilling(int i, int side, List<Trigger> triggers) {
+    Pipe pipe = network.pipes().get(i);
+    PipeMode mode = state.pipes[i];
+    triggers.add(
+        new Trigger(
+            () -> pipe.crest() - BRIM - column(pipe, side),
+            () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
+    triggers.add(
+        new Trigger(() -> fedFlow(i, side) - NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+  }
+
+  private void addForBrimful(int i, int side, List<Trigger> triggers) {
+    Pipe pipe = network.pipes().get(i);
+    PipeMode mode = state.pipes[i];
+    PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
+    int far = 1 - side;
+    if (!pipe.leg(side).negligible()) {
+      if (mode.legs[far] == PipeMode.Leg.BRIMFUL) {
+        boolean reachesCrest = !pipe.leg(far).negligible();
+        triggers.add(
+            new Trigger(
+                () ->
+                    (reachesCrest || fedFlow(i, side) > NOTHING) && check.wouldStayFullAgain(pipe)
+                        ? -1
+                        : NEVER,
+                () -> prime(i)));
+      }
+      triggers.add(
+          new Trigger(() -> branch.driven + NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+    }
+    if (pipe.leg(far).negligible()) {
+      boolean lifted = !pipe.leg(side).negligible();
+      triggers.add(
+          new Trigger(
+              () ->
+                  ((lifted && branch.flow > NOTHING) || bothCovered(pipe))
+                          && check.wouldStayFullAgain(pipe)
+                      ? -1
+                      : NEVER,
+              () -> prime(i)));
+    } else if (mode.legs[far] == PipeMode.Leg.AT_REST || mode.legs[far] == PipeMode.Leg.MOVING) {
+      addForFarLeg(i, side, triggers);
+    }
+  }
+
+  private boolean bothCovered(Pipe pipe) {
+    return belongs(pipe, 0) > pipe.crest() && belongs(pipe, 1) > pipe.crest();
+  }
+
+  /** Water passes over the crest from this side: does the far leg fill? */
+  private void addForFarLeg(int i, int side, List<Trigger> triggers) {
+    Pipe pipe = network.pipes().get(i);
+    PipeMode mode = state.pipes[i];
+    PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
+    int far = 1 - side;
+    Runnable fill = () -> mode.legs[far] = PipeMode.Leg.FILLING;
+    if (!pipe.vented()) {
+      boolean lifted = side == 0 && PipeLaws.isPumped(pipe, 0, state.board);
+      double clearing = Siphon.airClearingVelocity(pipe.bore(), Math.PI / 2) * pipe.area();
+      triggers.add(
+          new Trigger(
+              () -> {
+                double slow = lifted ? NOTHING - branch.flow : clearing - branch.flow;
+                double shallow = lifted ? -1 : pipe.crest() + pipe.bore() - belongs(pipe, side);
+                double needed = Math.max(slow, shallow);
+                return needed <= 0 && !check.wouldStayFullAgain(pipe) ? NEVER : needed;
+              },
+              fill));
+    }
+    if (mode.legs[far] == PipeMode.Leg.AT_REST) {
+      PipeBranch beyond = check.farLeg(pipe, far);
+      triggers.add(
+          new Trigger(
+              () -> branch.flow > NOTHING ? check.capacity(beyond, pipe) - branch.flow : NEVER,
+              () -> mode.legs[far] = PipeMode.Leg.MOVING));
+    }
+  }
+
+  private void prime(int i) {
+    Pipe pipe = network.pipes().get(i);
+    PipeMode mode = state.pipes[i];
+    mode.full = true;
+    story.tell(state.time, What.RUN_PRIMES, pipe.run(), "");
+  }
+
+  private boolean rises(Pipe pipe, int side) {
+    return field.gains[pipe.leg(side).column()] > 0;
+  }
+
+  /** Where the water in a leg stands (m). */
+  private double column(Pipe pipe, int side) {
+    return field.levels[pipe.leg(side).column()];
+  }
+
+  /** Where the water in a leg would stand if it were free to go there (m). */
+  private double belongs(Pipe pipe, int side) {
+    PipeEnd end = pipe.leg(side).end();
+    if (end.atJunction() && state.teeFull[end.junction()]) {
+      return state.teeHeads[end.junction()];
+    }
+    Place place = network.places().get(end.place());
+    return switch (place.kind()) {
+      case SUPPLY -> place.head();
+      case DRAIN, BEYOND, OUTSIDE -> Math.max(place.head(), end.elevation());
+      case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE ->
+          Math.max(field.levels[end.place()], end.elevation());
+    };
+  }
+}

@@ -1,0 +1,158 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.Account;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Path;
+import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Ledger;
+import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Keeps the books: water over each account, levels over time, highest levels, first times. */
+final class Recorder {
+
+  /** Water that counts as having arrived (m³). */
+  static final double COUNTS = 1e-6;
+
+  private final FlowNetwork network;
+  private final Story story;
+
+  /** Water over each account since the beginning, forwards and backwards (m³). */
+  final double[][] carried;
+
+  /** Highest level of each place (m), and when. */
+  final double[] highest;
+
+  final double[] highestTime;
+
+  /** When each account first carried water that counts, or NaN. */
+  final double[] firstTime;
+
+  /** Water that each place got in all. */
+  final double[] received;
+
+  /** Which ways have been told of. */
+  private final Set<String> told = new HashSet<>();
+
+  private final List<Double> times = new ArrayList<>();
+  private final List<double[]> levels = new ArrayList<>();
+
+  Recorder(FlowNetwork network, Story story) {
+    this.network = network;
+    this.story = story;
+    int accounts = network.accounts().size();
+    int places = network.places().size();
+    carried = new double[2][accounts];
+    firstTime = new double[accounts];
+    Arrays.fill(firstTime, Double.NaN);
+    highest = new double[places];
+    Arrays.fill(highest, Double.NEGATIVE_INFINITY);
+    highestTime = new double[places];
+    received = new double[places];
+  }
+
+  void begin(double time, double[] levelsNow) {
+    note(time, levelsNow);
+  }
+
+  private void note(double time, double[] levelsNow) {
+    times.add(time);
+    levels.add(levelsNow.clone());
+    for (int place = 0; place < levelsNow.length; place++) {
+      if (levelsNow[place] > highest[place]) {
+        highest[place] = levelsNow[place];
+        highestTime[place] = time;
+      }
+    }
+  }
+
+  /** Takes down a step that was taken. */
+  void take(double start, double h, double[] moved, Crossing within, double[] levelsAtEnd) {
+    for (int a = 0; a < moved.length; a++) {
+      Account account = network.accounts().get(a);
+      int direction = moved[a] >= 0 ? 0 : 1;
+      double amount = Math.abs(moved[a]);
+      double before = carried[direction][a];
+      carried[direction][a] += amount;
+      received[moved[a] >= 0 ? account.to() : account.from()] += amount;
+      Place target = network.places().get(direction == 0 ? account.to() : account.from());
+      if (Double.isNaN(firstTime[a])
+          && !account.inside()
+          && target.kind() != Place.Kind.COLUMN
+          && carried[direction][a] > COUNTS) {
+        firstTime[a] = begins(a, start, h, before, amount, within);
+        if (told.add(account.path() + " " + target.id())) {
+          tellFirst(a, firstTime[a], direction);
+        }
+      }
+    }
+    note(start + h, levelsAtEnd);
+  }
+
+  /** Takes down that a cycle goes on so many times more; changes the volumes of the outside. */
+  void repeat(Cycle cycle, double times, double[] volumes) {
+    for (int a = 0; a < network.accounts().size(); a++) {
+      Account account = network.accounts().get(a);
+      double forward = cycle.carried().get(0)[a] * times;
+      double backward = cycle.carried().get(1)[a] * times;
+      carried[0][a] += forward;
+      carried[1][a] += backward;
+      received[account.to()] += forward;
+      received[account.from()] += backward;
+      volumes[account.from()] -= forward - backward;
+      volumes[account.to()] += forward - backward;
+    }
+  }
+
+  /** When water begins to pass: for an edge when its level reaches the crest, else by share. */
+  private double begins(
+      int a, double start, double h, double before, double amount, Crossing within) {
+    for (Path path : network.paths()) {
+      if (path.slot() == a && path instanceof Path.Edge edge) {
+        double crest = edge.crest();
+        Place from = network.places().get(edge.from());
+        double first = from.table().level(within.volume(edge.from(), 0)) - crest;
+        double last = from.table().level(within.volume(edge.from(), 1)) - crest;
+        if (first < 0 && last > 0) {
+          return start
+              + h
+                  * Crossing.find(
+                      share -> crest - from.table().level(within.volume(edge.from(), share)),
+                      -first,
+                      -last,
+                      Math.min(1, 1e-3 / h));
+        }
+        return start;
+      }
+    }
+    return start + h * Math.clamp((COUNTS - before) / amount, 0, 1);
+  }
+
+  private void tellFirst(int a, double time, int direction) {
+    Account account = network.accounts().get(a);
+    String from = network.places().get(direction == 0 ? account.from() : account.to()).id();
+    Place to = network.places().get(direction == 0 ? account.to() : account.from());
+    What what =
+        switch (account.way()) {
+          case RIM -> What.SPILLS;
+          case SILL -> What.SILL_REACHED;
+          case LEAK, PARTED, THROWN -> What.LEAKS;
+          case BURST -> What.BURSTS;
+          case RUN, WEIR, POURED, HELD_BY_DEVICE -> What.BEGINS_TO_FLOW;
+        };
+    story.tell(time, what, account.way() == Ledger.Way.RIM ? from : account.path(), to.id());
+  }
+
+  double[] times() {
+    return times.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Level of a place at each recorded moment (m). */
+  double level(int moment, int place) {
+    return levels.get(moment)[place];
+  }
+}

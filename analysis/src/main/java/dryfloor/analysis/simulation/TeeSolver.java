@@ -1,0 +1,267 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.FlowNetwork;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Solves for the heads of the tees that are full of water, so that what flows into each flows out
+ * of it.
+ *
+ * <p>Each branch's flow rises with the head at its first end and falls with that at its second, so
+ * the heads minimise a convex function (the content of the network) and the flows are unique.
+ * Newton's method finds them; where it does not come nearer, tee after tee is solved by itself with
+ * closing bounds, which converges for such functions wherever it starts (Ortega and Rheinboldt,
+ * Iterative Solution of Nonlinear Equations in Several Variables, 1970, on M-functions).
+ */
+final class TeeSolver {
+
+  /** Continuity is kept to this share of the largest flow at any tee. */
+  private static final double RELATIVE = 1e-11;
+
+  /**
+   * What heads of some metres can't resolve any more, and no water either (m³/s): 0.3 mL a year.
+   */
+  private static final double NOTHING = 1e-14;
+
+  private static final int NEWTON_STEPS = 40;
+  private static final int SWEEPS = 2000;
+
+  /** Keeps the matrix regular where every branch at a tee is shut (m²/s). */
+  private static final double LEAST_SLOPE = 1e-14;
+
+  private final State state;
+  private List<Branch> branches = List.of();
+  private final int count;
+  private final boolean[] used;
+  private final double[] excess;
+  private final double[][] matrix;
+  private final double[] trial;
+
+  TeeSolver(FlowNetwork network, State state) {
+    this.state = state;
+    count = network.tees().size();
+    used = new boolean[count];
+    excess = new double[count];
+    matrix = new double[count][count];
+    trial = new double[count];
+  }
+
+  /** Takes the branches that touch full tees. */
+  void take(List<Branch> touching) {
+    branches = touching;
+    Arrays.fill(used, false);
+    for (Branch branch : branches) {
+      for (BranchEnd end : branch.ends) {
+        if (end instanceof BranchEnd.AtTee at) {
+          used[at.tee()] = true;
+        }
+      }
+    }
+  }
+
+  /** Finds the heads, then adds the flows (and slopes) of the branches to the field. */
+  void solve(FlowField field, boolean withSlopes) {
+    if (branches.isEmpty()) {
+      return;
+    }
+    if (!newton(field) && !oneByOne(field)) {
+      throw new NoAnswer("the flows at the junctions did not come to a balance");
+    }
+    for (Branch branch : branches) {
+      field.flows[branch.slot] += branch.sign * branch.flow;
+    }
+    if (withSlopes) {
+      addSlopes(field);
+    }
+  }
+
+  private boolean newton(FlowField field) {
+    double miss = balance(field);
+    for (int i = 0; i < NEWTON_STEPS; i++) {
+      if (miss <= allowed()) {
+        return true;
+      }
+      System.arraycopy(state.teeHeads, 0, trial, 0, count);
+      fillMatrix();
+      double[] step = excess.clone();
+      Dense.solve(matrix, step);
+      double share = 1;
+      double next = miss;
+      while (share > 1e-4) {
+        for (int tee = 0; tee < count; tee++) {
+          state.teeHeads[tee] = trial[tee] + share * step[tee];
+        }
+        next = balance(field);
+        if (next < miss || next <= allowed()) {
+          break;
+        }
+        share /= 4;
+      }
+      if (!(next < miss) && next > allowed()) {
+        System.arraycopy(trial, 0, state.teeHeads, 0, count);
+        return false;
+      }
+      miss = next;
+    }
+    return miss <= allowed();
+  }
+
+  /** Solves all branches at the present heads; returns the largest excess of inflow at a tee. */
+  private double balance(FlowField field) {
+    Arrays.fill(excess, 0);
+    for (Branch branch : branches) {
+      branch.solve(field.head(branch.ends[0]), field.head(branch.ends[1]), field.levels);
+      if (branch.ends[0] instanceof BranchEnd.AtTee at) {
+        excess[at.tee()] -= branch.flow;
+      }
+      if (branch.ends[1] instanceof BranchEnd.AtTee at) {
+        excess[at.tee()] += branch.flow;
+      }
+    }
+    double most = 0;
+    for (int tee = 0; tee < count; tee++) {
+      most = Math.max(most, Math.abs(excess[tee]));
+    }
+    return most;
+  }
+
+  private double allowed() {
+    double largest = 0;
+    for (Branch branch : branches) {
+      largest = Math.max(largest, Math.abs(branch.flow));
+    }
+    return RELATIVE * largest + NOTHING;
+  }
+
+  private void fillMatrix() {
+    for (int tee = 0; tee < count; tee++) {
+      Arrays.fill(matrix[tee], 0);
+      matrix[tee][tee] = used[tee] ? LEAST_SLOPE : 1;
+    }
+    for (Branch branch : branches) {
+      double slope = branch.flowPerHead;
+      int first = tee(branch.ends[0]);
+      int second = tee(branch.ends[1]);
+      if (first >= 0) {
+        matrix[first][first] += slope;
+      }
+      if (second >= 0) {
+        matrix[second][second] += slope;
+      }
+      if (first >= 0 && second >= 0) {
+        matrix[first][second] -= slope;
+        matrix[second][first] -= slope;
+      }
+    }
+  }
+
+  private static int tee(BranchEnd end) {
+    return end instanceof BranchEnd.AtTee at ? at.tee() : -1;
+  }
+
+  private boolean oneByOne(FlowField field) {
+    for (int sweep = 0; sweep < SWEEPS; sweep++) {
+      for (int tee = 0; tee < count; tee++) {
+        if (used[tee]) {
+          balanceOne(field, tee);
+        }
+      }
+      if (balance(field) <= allowed()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The excess at a tee falls as its head rises: close in on where it is none. */
+  private void balanceOne(FlowField field, int tee) {
+    double low = state.teeHeads[tee];
+    double high = low;
+    double reach = 0.01;
+    while (excessAt(field, tee, low) < 0 && reach < 1e6) {
+      low -= reach;
+      reach *= 4;
+    }
+    reach = 0.01;
+    while (excessAt(field, tee, high) > 0 && reach < 1e6) {
+      high += reach;
+      reach *= 4;
+    }
+    for (int i = 0; i < 200 && high - low > 1e-15 * Math.max(1, Math.abs(high)); i++) {
+      double middle = (low + high) / 2;
+      if (excessAt(field, tee, middle) > 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    excessAt(field, tee, (low + high) / 2);
+  }
+
+  private double excessAt(FlowField field, int tee, double head) {
+    state.teeHeads[tee] = head;
+    double sum = 0;
+    for (Branch branch : branches) {
+      boolean first = tee(branch.ends[0]) == tee;
+      boolean second = tee(branch.ends[1]) == tee;
+      if (first || second) {
+        branch.solve(field.head(branch.ends[0]), field.head(branch.ends[1]), field.levels);
+        sum += (second ? branch.flow : 0) - (first ? branch.flow : 0);
+      }
+    }
+    return sum;
+  }
+
+  /**
+   * How each flow answers to each level around the tees, heads of tees having followed: the
+   * implicit function theorem on continuity.
+   */
+  private void addSlopes(FlowField field) {
+    fillMatrix();
+    Dense.factor(matrix, count);
+    for (int place : placesAround(field)) {
+      double[] heads = new double[count];
+      for (Branch branch : branches) {
+        double direct = directSlope(field, branch, place);
+        int first = tee(branch.ends[0]);
+        int second = tee(branch.ends[1]);
+        if (first >= 0) {
+          heads[first] -= direct;
+        }
+        if (second >= 0) {
+          heads[second] += direct;
+        }
+      }
+      Dense.substitute(matrix, heads, count);
+      for (Branch branch : branches) {
+        double slope = directSlope(field, branch, place);
+        int first = tee(branch.ends[0]);
+        int second = tee(branch.ends[1]);
+        slope += first >= 0 ? branch.flowPerHead * heads[first] : 0;
+        slope -= second >= 0 ? branch.flowPerHead * heads[second] : 0;
+        field.addSlope(branch.slot, place, branch.sign * slope);
+      }
+    }
+  }
+
+  private static double directSlope(FlowField field, Branch branch, int place) {
+    double slope = branch.actingPlace == place ? branch.flowPerLevel : 0;
+    slope += field.movingPlace(branch.ends[0]) == place ? branch.flowPerHead : 0;
+    slope -= field.movingPlace(branch.ends[1]) == place ? branch.flowPerHead : 0;
+    return slope;
+  }
+
+  private Set<Integer> placesAround(FlowField field) {
+    Set<Integer> places = new TreeSet<>();
+    for (Branch branch : branches) {
+      places.add(branch.actingPlace);
+      places.add(field.movingPlace(branch.ends[0]));
+      places.add(field.movingPlace(branch.ends[1]));
+    }
+    places.remove(-1);
+    return places;
+  }
+}

@@ -1,0 +1,84 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.Tee;
+import java.util.List;
+
+/**
+ * When a tee takes air, and when it is full again.
+ *
+ * <p>Air reaches a full tee through a leg that has run empty down to it. Open to the air, it is a
+ * small pool from which water runs on over the lips of the pipes that lead down; it is full again
+ * when it stands its own bore deep.
+ */
+final class TeeTriggers {
+
+  private static final double NEVER = 1;
+
+  /** A leg whose water is this near to the tee has run empty (m). */
+  private static final double EMPTY = 2e-3;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final FlowField field;
+
+  TeeTriggers(FlowNetwork network, State state, FlowField field) {
+    this.network = network;
+    this.state = state;
+    this.field = field;
+  }
+
+  void addTo(List<Trigger> triggers) {
+    for (int i = 0; i < network.tees().size(); i++) {
+      int tee = i;
+      if (state.teeFull[i]) {
+        triggers.add(new Trigger(() -> air(tee), () -> open(tee)));
+      } else if (state.teeRunsOff[i]) {
+        triggers.add(
+            new Trigger(
+                () -> depth(tee) - network.tees().get(tee).bore() / 2,
+                () -> state.teeRunsOff[tee] = false));
+      } else {
+        triggers.add(
+            new Trigger(() -> network.tees().get(tee).bore() - depth(tee), () -> close(tee)));
+      }
+    }
+  }
+
+  private double depth(int tee) {
+    Tee what = network.tees().get(tee);
+    return field.levels[what.place()] - what.elevation();
+  }
+
+  /** How far the air is from the tee (m). */
+  private double air(int tee) {
+    double least = NEVER;
+    double pressure = state.teeHeads[tee] - network.tees().get(tee).elevation();
+    for (int i = 0; i < network.pipes().size(); i++) {
+      Pipe pipe = network.pipes().get(i);
+      for (int side = 0; side < 2; side++) {
+        if (pipe.leg(side).end().junction() == tee && !state.pipes[i].full) {
+          double column =
+              pipe.leg(side).negligible()
+                  ? pressure
+                  : field.levels[pipe.leg(side).column()]
+                      - network.tees().get(tee).elevation()
+                      - EMPTY;
+          least = Math.min(least, Math.max(column, pressure));
+        }
+      }
+    }
+    return least;
+  }
+
+  private void open(int tee) {
+    state.teeFull[tee] = false;
+    state.teeRunsOff[tee] = depth(tee) > network.tees().get(tee).bore() / 2;
+  }
+
+  private void close(int tee) {
+    state.teeFull[tee] = true;
+    state.teeHeads[tee] = network.tees().get(tee).elevation() + network.tees().get(tee).bore();
+  }
+}

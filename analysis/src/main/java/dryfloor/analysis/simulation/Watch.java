@@ -1,0 +1,104 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.Place;
+import dryfloor.analysis.network.PoweredPart;
+import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Sees what a person standing by would notice, and lets pumps that suck air lose their prime. */
+final class Watch {
+
+  /** A flow that counts as running (m³/s): 6 mL a minute. */
+  private static final double RUNS = 1e-7;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final FlowField field;
+  private final Story story;
+  private final Set<Integer> suckedAir = new HashSet<>();
+  private final Set<Integer> wet = new HashSet<>();
+  private final double[] direction;
+
+  Watch(FlowNetwork network, State state, FlowField field, Story story) {
+    this.network = network;
+    this.state = state;
+    this.field = field;
+    this.story = story;
+    direction = new double[network.pipes().size()];
+  }
+
+  /** Pumps that suck air. */
+  void addTo(List<Trigger> triggers) {
+    for (int i = 0; i < network.parts().size(); i++) {
+      PoweredPart part = network.parts().get(i);
+      if (part.inlet() >= 0 && state.board.runs(i) && !suckedAir.contains(i)) {
+        int pump = i;
+        triggers.add(
+            new Trigger(
+                () -> field.levels[part.inlet()] - part.inletElevation() - PumpSuction.SKIN,
+                () -> suckAir(pump, part)));
+      }
+    }
+  }
+
+  private void suckAir(int pump, PoweredPart part) {
+    suckedAir.add(pump);
+    String vessel = network.places().get(part.inlet()).id();
+    if (part.primesAgain()) {
+      story.tell(state.time, What.SUCKS_AIR, part.id(), vessel);
+    } else {
+      state.board.losePrime(pump);
+      story.tell(state.time, What.LOSES_PRIME, part.id(), vessel);
+    }
+  }
+
+  /** Parts that started, stopped or moved. */
+  void parts(List<Integer> changed) {
+    for (int part : changed) {
+      PoweredPart what = network.parts().get(part);
+      boolean runs = state.board.runs(part);
+      if (what.valve().isPresent()) {
+        boolean open = state.board.opening(part) > 0;
+        story.tell(state.time, open ? What.OPENS : What.CLOSES, what.id(), "");
+      } else {
+        story.tell(state.time, runs ? What.STARTS : What.STOPS, what.id(), "");
+      }
+    }
+  }
+
+  /** Looks round after a step. */
+  void look() {
+    for (int place = 0; place < field.levels.length; place++) {
+      Place what = network.places().get(place);
+      boolean catches = what.kind() == Place.Kind.BASIN || what.kind() == Place.Kind.FLOOR;
+      if (catches && state.volumes[place] > Recorder.COUNTS && wet.add(place)) {
+        story.tell(
+            state.time,
+            what.kind() == Place.Kind.BASIN ? What.CATCHES : What.FLOOR_WET,
+            what.id(),
+            "");
+      }
+    }
+    for (int i = 0; i < direction.length; i++) {
+      lookAt(i);
+    }
+  }
+
+  private void lookAt(int i) {
+    Pipe pipe = network.pipes().get(i);
+    double flow = field.flows[pipe.throughSlot()];
+    if (Math.abs(flow) < RUNS) {
+      return;
+    }
+    double now = Math.signum(flow);
+    if (now < 0 && direction[i] >= 0 && state.pipes[i].full) {
+      String taker = network.places().get(pipe.leg(0).end().place()).id();
+      story.tell(state.time, What.RUNS_BACKWARDS, pipe.run(), taker);
+    }
+    direction[i] = now;
+  }
+}

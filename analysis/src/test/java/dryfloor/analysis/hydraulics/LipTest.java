@@ -1,0 +1,61 @@
+package dryfloor.analysis.hydraulics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
+import org.junit.jupiter.api.Test;
+
+class LipTest {
+
+  /**
+   * Head over bore where ring weir and orifice give the same: algebra from 1.84 and 0.61, evaluated
+   * with 9.81 m/s²; closed form, from memory. It goes with the root of gravity.
+   */
+  private static final double HAND_OVER = 0.36711448642 * Math.sqrt(Physical.GRAVITY / 9.81);
+
+  @Test
+  void ringWeirHandsOverToTheOrificeAtAThirdOfTheBore() {
+    double bore = 0.05;
+    double before = HAND_OVER * bore * (1.0 - 1e-6);
+    double after = HAND_OVER * bore * (1.0 + 1e-6);
+    assertThat(Lip.flow(before, bore))
+        .isLessThan(Orifice.flow(Orifice.SHARP, Physical.areaOfBore(bore), before));
+    assertThat(Lip.flow(after, bore))
+        .isEqualTo(Orifice.flow(Orifice.SHARP, Physical.areaOfBore(bore), after))
+        .isCloseTo(Lip.flow(before, bore), within(1e-5 * Lip.flow(before, bore)));
+  }
+
+  /** Encyclopaedia Britannica, Hydraulics, weirs: 3.33 in feet; standard, read in the document. */
+  @Test
+  void ringWeirIsFrancisFormulaRoundTheLip() {
+    double foot = 0.3048;
+    double perFootOfLip =
+        Lip.flow(0.01 * foot, foot) / (Math.PI * foot) / Math.pow(0.01 * foot, 1.5);
+    assertThat(perFootOfLip / Math.sqrt(foot)).isCloseTo(3.33, within(0.01 * 3.33));
+  }
+
+  @Test
+  void isDryUntilTheWaterReachesIt() {
+    assertThat(Lip.flow(0.0, 0.05)).isZero();
+    assertThat(Lip.flow(-0.02, 0.05)).isZero();
+    assertThat(Lip.flowPerHead(-0.02, 0.05)).isZero();
+  }
+
+  @Property(tries = 1000)
+  void swallowsMoreTheDeeperItIsDrowned(
+      @ForAll @Scale(6) @DoubleRange(min = -6, max = 1) double logHead,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 0.3) double bore) {
+    double head = Math.pow(10.0, logHead);
+    double step = 1e-6 * head;
+    if (Math.abs(head / bore / HAND_OVER - 1.0) < 1e-5) {
+      return;
+    }
+    double slope = Lip.flowPerHead(head, bore);
+    double difference = Lip.flow(head + step, bore) - Lip.flow(head - step, bore);
+    assertThat(slope).isPositive().isCloseTo(difference / (2.0 * step), within(1e-5 * slope));
+  }
+}

@@ -1,0 +1,314 @@
+package dryfloor.model.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.model.Conditions;
+import dryfloor.model.FailureSettings;
+import dryfloor.model.Installation;
+import dryfloor.model.element.Circuit;
+import dryfloor.model.element.Control;
+import dryfloor.model.element.Drain;
+import dryfloor.model.element.Floor;
+import dryfloor.model.element.Junction;
+import dryfloor.model.element.Run;
+import dryfloor.model.element.RunEnd;
+import dryfloor.model.element.Storey;
+import dryfloor.model.element.Supply;
+import dryfloor.model.element.Vessel;
+import dryfloor.model.element.Weir;
+import dryfloor.model.part.Part;
+import dryfloor.model.shape.Shape;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Drawings built in code, each sound but for one thing: two tubs on one floor, 1 m and 0.5 m up.
+ */
+class DrawingCheckTest {
+
+  private final List<Floor> floors = new ArrayList<>();
+  private final List<Vessel> vessels = new ArrayList<>();
+  private final List<Weir> weirs = new ArrayList<>();
+  private final List<Junction> junctions = new ArrayList<>();
+  private final List<Supply> supplies = new ArrayList<>();
+  private final List<Drain> drains = new ArrayList<>();
+  private final List<Run> runs = new ArrayList<>();
+  private final List<Circuit> circuits = new ArrayList<>();
+  private final List<Control> controls = new ArrayList<>();
+
+  DrawingCheckTest() {
+    floors.add(new Floor("floor", "Floor", "ground", 0, 20, 0.01, 1, Optional.empty()));
+    vessels.add(tub("upper", "floor", 1));
+    vessels.add(tub("lower", "floor", 0.5));
+  }
+
+  @Test
+  void aSoundDrawingRaisesNothing() {
+    runs.add(run("pipe", opening("upper", 1.2), opening("lower", 0.9)));
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void anIdUsedTwiceIsFound() {
+    vessels.add(tub("lower", "floor", 2));
+    assertFound(Finding.Severity.ERROR, "lower", "id", "the id 'lower' is taken");
+  }
+
+  @Test
+  void anIdThatMeansAHeightIsFound() {
+    vessels.add(tub("lower.rim", "floor", 0));
+    assertFound(Finding.Severity.ERROR, "lower.rim", "id", "would be taken for a height");
+  }
+
+  @Test
+  void aVesselOnNothingIsFound() {
+    vessels.add(tub("third", "cloud", 0));
+    assertFound(
+        Finding.Severity.ERROR, "third", "standsIn", "nothing is drawn with the id 'cloud'");
+  }
+
+  @Test
+  void aVesselInItselfIsFound() {
+    vessels.add(tub("third", "third", 0));
+    assertFound(
+        Finding.Severity.ERROR,
+        "third",
+        "standsIn",
+        "the vessel stands in itself: third, then third");
+  }
+
+  @Test
+  void nothingIsSaidAboutWhatCouldNotBeRead() {
+    vessels.add(tub("third", "cloud", 0));
+    assertThat(DrawingCheck.check(installation(), Set.of("cloud"))).isEmpty();
+  }
+
+  @Test
+  void nothingIsSaidAboutAQuantityThatIsNotKnown() {
+    vessels.add(tub("third", "floor", Double.NaN));
+    runs.add(run("pipe", opening("upper", Double.NaN), opening("third", 0.9)));
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void aFreeEndMayHangAboveTheRim() {
+    runs.add(
+        run(
+            "pipe",
+            opening("upper", 1.2),
+            new RunEnd.Opening("lower", 1.3, RunEnd.Opening.Kind.FREE)));
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void aStandpipeAboveTheRimIsFound() {
+    runs.add(
+        run(
+            "pipe",
+            new RunEnd.Opening("upper", 1.6, RunEnd.Opening.Kind.STANDPIPE),
+            opening("lower", 0.9)));
+    assertFound(
+        Finding.Severity.ERROR,
+        "pipe",
+        "from.at",
+        "the opening lies 100 mm above the rim of 'upper'");
+  }
+
+  @Test
+  void aWeirBelowTheBottomOfTheHigherVesselIsFound() {
+    weirs.add(new Weir("edge", "Edge", Weir.Kind.LIP, "upper", "lower", 0.95, 0.3));
+    assertFound(
+        Finding.Severity.ERROR,
+        "edge",
+        "crest",
+        "the crest lies 50 mm below the bottom of 'upper'");
+  }
+
+  @Test
+  void aWeirFromAVesselToItselfIsFound() {
+    weirs.add(new Weir("edge", "Edge", Weir.Kind.LIP, "upper", "upper", 1.4, 0.3));
+    assertFound(Finding.Severity.ERROR, "edge", "to", "from 'upper' to itself");
+  }
+
+  @Test
+  void aSupplyWithoutProtectionIsAWarningThatDefersToAPlumber() {
+    supplies.add(supply(Supply.Protection.NONE));
+    runs.add(run("fill", new RunEnd.AtSupply("mains"), opening("lower", 0.9)));
+    assertFound(
+        Finding.Severity.WARNING,
+        "mains",
+        "protection",
+        "nothing keeps the installation's water out");
+    assertThat(findings().getFirst().remedy()).contains("licensed plumber");
+  }
+
+  @Test
+  void anAirGapThatEndsBelowTheRimIsAWarning() {
+    supplies.add(supply(Supply.Protection.AIR_GAP));
+    runs.add(run("fill", new RunEnd.AtSupply("mains"), opening("lower", 0.9)));
+    assertFound(
+        Finding.Severity.WARNING,
+        "fill",
+        "to.at",
+        "has an air gap, but this end hangs below the rim");
+  }
+
+  @Test
+  void aSupplyADrainAndACircuitWithoutUseAreWarnings() {
+    supplies.add(supply(Supply.Protection.BACKFLOW_PREVENTER));
+    drains.add(new Drain("gully", "Gully", 0, OptionalDouble.empty()));
+    circuits.add(new Circuit("sockets", "Sockets", 0));
+    assertThat(findings())
+        .extracting(Finding::element, Finding::severity)
+        .containsExactly(
+            org.assertj.core.groups.Tuple.tuple("sockets", Finding.Severity.WARNING),
+            org.assertj.core.groups.Tuple.tuple("mains", Finding.Severity.WARNING),
+            org.assertj.core.groups.Tuple.tuple("gully", Finding.Severity.WARNING));
+  }
+
+  @Test
+  void aRunThatDoesNotSayWhereItSpillsIsAWarning() {
+    Run sound = run("pipe", opening("upper", 1.2), opening("lower", 0.9));
+    runs.add(
+        new Run(
+            sound.id(),
+            sound.name(),
+            sound.from(),
+            sound.to(),
+            sound.duty(),
+            sound.bore(),
+            sound.length(),
+            sound.roughness(),
+            List.of(),
+            0,
+            List.of(),
+            List.of(),
+            false,
+            Optional.empty()));
+    assertFound(Finding.Severity.WARNING, "pipe", "standsIn", "does not say where it spills");
+  }
+
+  @Test
+  void aSwitchThatDrivesAStrainerIsFound() {
+    runs.add(
+        run(
+            "pipe",
+            opening("upper", 1.2),
+            opening("lower", 0.9),
+            new Part.Strainer("basket", "Basket", 0, 1)));
+    controls.add(new Control.HandSwitch("switch", "Switch", true, List.of("basket")));
+    assertFound(
+        Finding.Severity.ERROR,
+        "switch",
+        "drives[0]",
+        "'basket' is not a pump, circulation pump or");
+  }
+
+  @Test
+  void aFloorThatWouldSpillUphillIsFound() {
+    floors.add(new Floor("cellar", "Cellar", "ground", -2, 9, 0.02, 1, Optional.of("floor")));
+    assertFound(
+        Finding.Severity.ERROR, "cellar", "spillsTo", "'floor' lies 1980 mm above this sill");
+  }
+
+  @Test
+  void roomsThatSpillIntoEachOtherAreFound() {
+    floors.add(new Floor("east", "East", "ground", 0, 9, 0.02, 1, Optional.of("west")));
+    floors.add(new Floor("west", "West", "ground", 0, 9, 0.02, 1, Optional.of("east")));
+    assertThat(findings())
+        .extracting(Finding::message)
+        .containsExactly(
+            "what spills from here comes back: east, then west, then east",
+            "what spills from here comes back: west, then east, then west");
+  }
+
+  private void assertFound(
+      Finding.Severity severity, String element, String field, String message) {
+    assertThat(findings())
+        .singleElement()
+        .satisfies(
+            finding -> {
+              assertThat(finding.severity()).isEqualTo(severity);
+              assertThat(finding.element()).isEqualTo(element);
+              assertThat(finding.field()).isEqualTo(field);
+              assertThat(finding.message()).contains(message);
+              assertThat(finding.remedy()).isNotBlank();
+            });
+  }
+
+  private List<Finding> findings() {
+    return DrawingCheck.check(installation());
+  }
+
+  private Installation installation() {
+    return new Installation(
+        "Two tubs",
+        Conditions.USUAL,
+        List.of(new Storey("ground", "Ground", 0, 2.5)),
+        floors,
+        vessels,
+        weirs,
+        junctions,
+        supplies,
+        drains,
+        runs,
+        List.of(),
+        circuits,
+        controls,
+        FailureSettings.USUAL);
+  }
+
+  private static Vessel tub(String id, String standsIn, double bottom) {
+    Shape shape = new Shape.Box(1, 0.5, 0.5);
+    return new Vessel(
+        id,
+        id,
+        Vessel.Role.DISPLAY,
+        shape,
+        bottom,
+        bottom + 0.4,
+        List.of(),
+        35,
+        shape.rimLength(),
+        standsIn,
+        OptionalDouble.empty());
+  }
+
+  private static Supply supply(Supply.Protection protection) {
+    return new Supply(
+        "mains",
+        "Mains",
+        Supply.Kind.MAINS,
+        1,
+        OptionalDouble.of(3e5),
+        OptionalDouble.empty(),
+        0,
+        protection);
+  }
+
+  private static RunEnd opening(String vessel, double elevation) {
+    return new RunEnd.Opening(vessel, elevation, RunEnd.Opening.Kind.PORT);
+  }
+
+  private static Run run(String id, RunEnd from, RunEnd to, Part... parts) {
+    return new Run(
+        id,
+        id,
+        from,
+        to,
+        Run.Duty.FEED,
+        0.03,
+        2,
+        1e-6,
+        List.of(),
+        0,
+        List.of(),
+        List.of(parts),
+        false,
+        Optional.of("floor"));
+  }
+}
