@@ -3,53 +3,93 @@ package dryfloor.app.command;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.model.Installation;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
-/** Finds the failure that a person means by an id or a part of it. */
+/** Finds the failure that a person means by an id, its beginning, or a part of id or name. */
 final class FailureSearch {
 
   private static final int MOST_SUGGESTED = 12;
+  private static final int PIECE = 3;
 
-  private FailureSearch() {}
+  private final List<Failure> failures;
+  private final Installation installation;
+
+  FailureSearch(List<Failure> failures, Installation installation) {
+    this.failures = failures;
+    this.installation = installation;
+  }
 
   /** What came of a search. */
   sealed interface Found {
+
+    /** Exactly one. */
     record Meant(Failure failure) implements Found {}
 
+    /** None or several, and a sentence that helps. */
     record Unclear(String complaint) implements Found {}
   }
 
-  static Found find(String text, List<Failure> failures, Installation installation) {
-    List<Failure> exact =
-        failures.stream().filter(failure -> FailureNames.id(failure).equals(text)).toList();
-    String wanted = text.toLowerCase(Locale.ROOT);
-    List<Failure> part =
-        failures.stream()
-            .filter(
-                failure ->
-                    FailureNames.id(failure).contains(wanted)
-                        || FailureNames.name(failure, installation)
-                            .toLowerCase(Locale.ROOT)
-                            .contains(wanted))
-            .toList();
-    List<Failure> hits = exact.size() == 1 ? exact : part;
+  Found find(String text) {
+    String wanted = text.toLowerCase(Locale.ROOT).strip();
+    List<Failure> hits = matching(failure -> id(failure).equals(wanted));
+    if (hits.isEmpty()) {
+      hits = matching(failure -> id(failure).startsWith(wanted + "."));
+    }
+    if (hits.size() != 1) {
+      List<Failure> parts = matching(failure -> text(failure).contains(wanted));
+      hits = hits.isEmpty() ? parts : hits;
+    }
     return switch (hits.size()) {
       case 1 -> new Found.Meant(hits.getFirst());
       case 0 ->
-          new Found.Unclear("no failure is called '" + text + "'; there are\n" + list(failures));
+          new Found.Unclear("no failure is called '" + text + "'; near it are\n" + near(wanted));
       default -> new Found.Unclear("'" + text + "' can mean any of\n" + list(hits));
     };
   }
 
-  private static String list(List<Failure> failures) {
-    String some =
+  private List<Failure> matching(Predicate<Failure> condition) {
+    return failures.stream().filter(condition).toList();
+  }
+
+  private static String id(Failure failure) {
+    return FailureNames.id(failure);
+  }
+
+  private String text(Failure failure) {
+    return id(failure) + " " + FailureNames.name(failure, installation).toLowerCase(Locale.ROOT);
+  }
+
+  /** The failures that share most pieces of three letters with the text. */
+  private String near(String wanted) {
+    return list(
         failures.stream()
+            .sorted(Comparator.comparingLong((Failure f) -> shared(wanted, text(f))).reversed())
+            .limit(MOST_SUGGESTED / 2)
+            .toList());
+  }
+
+  private static long shared(String wanted, String text) {
+    return IntStream.rangeClosed(0, wanted.length() - PIECE)
+        .filter(i -> text.contains(wanted.substring(i, i + PIECE)))
+        .count();
+  }
+
+  private String list(List<Failure> some) {
+    String listed =
+        some.stream()
             .limit(MOST_SUGGESTED)
-            .map(failure -> "  " + FailureNames.id(failure))
+            .map(
+                failure ->
+                    "  " + id(failure) + "  (" + FailureNames.name(failure, installation) + ")")
             .collect(Collectors.joining("\n"));
-    int more = failures.size() - MOST_SUGGESTED;
-    return some + (more > 0 ? "\n  and " + more + " more: 'dryfloor check' lists them all" : "");
+    int more = some.size() - MOST_SUGGESTED;
+    return listed
+        + (more > 0 ? "\n  and " + more + " more" : "")
+        + "\n'dryfloor check' lists them all.";
   }
 }

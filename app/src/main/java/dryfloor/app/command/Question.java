@@ -53,7 +53,7 @@ final class Question {
         return new Reply.Normal(installation, workplace.analyst().normal(installation));
       }
       List<Failure> failures = workplace.analyst().failures(installation);
-      return switch (FailureSearch.find(text, failures, installation)) {
+      return switch (new FailureSearch(failures, installation).find(text)) {
         case FailureSearch.Found.Meant meant ->
             new Reply.Failed(
                 installation, workplace.analyst().answer(installation, meant.failure()));

@@ -41,10 +41,14 @@ final class BuildingPainter {
     sheet.text(
         new Shape.Text(
             new Point(paper.left() + 8, ceiling + 16),
-            storey.name() + "  " + height,
+            capital(storey.name()) + "  " + height,
             Anchor.START,
             11,
             Style.NOTE));
+  }
+
+  private static String capital(String name) {
+    return name.isEmpty() ? name : Character.toUpperCase(name.charAt(0)) + name.substring(1);
   }
 
   /** A low edge at the end of a room that has another beside it. */

@@ -76,11 +76,20 @@ final class FlowPainter {
     double length = Math.max(1, from.distanceTo(to));
     double right = way * (to.x() - from.x()) / length;
     double down = way * (to.y() - from.y()) / length;
+    double size = Math.clamp(length / 60, 0.5, 1);
     Point middle = from.towards(to, 0.5 + 0.08 * way);
     sheet.add(
         Shape.line(
-            middle.moved(-right * 26, -down * 26), middle.moved(right * 8, down * 8), Style.FLOW));
-    sheet.add(Symbols.arrow(middle.moved(right * 20, down * 20), right, down, 13, Style.FLOW_HEAD));
+            middle.moved(-right * 26 * size, -down * 26 * size),
+            middle.moved(right * 8 * size, down * 8 * size),
+            Style.FLOW));
+    sheet.add(
+        Symbols.arrow(
+            middle.moved(right * 20 * size, down * 20 * size),
+            right,
+            down,
+            13 * size,
+            Style.FLOW_HEAD));
     sheet.reserve(Area.around(middle, middle, 8));
     text(flow.text(), middle, 12, Style.FLOW_TEXT);
   }

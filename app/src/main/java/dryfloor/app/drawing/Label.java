@@ -67,7 +67,7 @@ record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
                   Math.abs(Math.cos(angle)) < 0.3
                       ? Anchor.MIDDLE
                       : Math.cos(angle) > 0 ? Anchor.START : Anchor.END;
-              return spot(new Wish(top, side), 0, true);
+              return spot(new Wish(top, side), 110 + 18.0 * number, true);
             });
   }
 

@@ -4,6 +4,8 @@ import dryfloor.app.drawing.Shape.Text.Anchor;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A drawing as it grows: shapes in the order of painting, and labels that look for a free place
@@ -17,10 +19,17 @@ final class Sheet {
   /** So far out a label is looked for a place before it has to share one. */
   private static final int MOST_RINGS = 60;
 
+  /** How much a busy place is disliked, against one with a line through it. */
+  private static final double BUSY_WEIGHT = 0.2;
+
+  /** So far out a place may be better than one near by that covers something. */
+  private static final int NEAR_RINGS = 8;
+
   private final List<Shape> shapes = new ArrayList<>();
   private final List<Shape> labels = new ArrayList<>();
   private final List<Area> taken = new ArrayList<>();
   private final List<Area> better = new ArrayList<>();
+  private final List<Area> busy = new ArrayList<>();
   private final Area bounds;
 
   Sheet(Area bounds) {
@@ -45,6 +54,11 @@ final class Sheet {
     taken.add(text.area());
   }
 
+  /** Room that a label takes only if there is none in the open. */
+  void avoid(Area area) {
+    busy.add(area);
+  }
+
   /** Room that no label may take. */
   void reserve(Area area) {
     taken.add(area);
@@ -52,9 +66,9 @@ final class Sheet {
 
   /** Lines of text near a point, where they cover least; away from it with a leader if need be. */
   void label(Label label) {
-    Placed best = label.places().map(this::judged).min(Placed.BEST).orElseThrow();
-    for (int ring = 1; ring <= MOST_RINGS && best.hits(); ring++) {
-      best = label.ring(ring).map(this::judged).min(Placed.BEST).orElseThrow();
+    Placed best = best(Stream.concat(label.places(), rings(label, 1, NEAR_RINGS)));
+    for (int ring = NEAR_RINGS + 1; ring <= MOST_RINGS && best.hits(); ring++) {
+      best = best(label.ring(ring));
     }
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
@@ -62,11 +76,21 @@ final class Sheet {
     best.texts().forEach(this::text);
   }
 
+  private static Stream<Label.Spot> rings(Label label, int first, int last) {
+    return IntStream.rangeClosed(first, last).boxed().flatMap(label::ring);
+  }
+
+  private Placed best(Stream<Label.Spot> spots) {
+    return spots.map(this::judged).min(Placed.BEST).orElseThrow();
+  }
+
   private Placed judged(Label.Spot spot) {
     Area area = spot.area();
     boolean hits =
         !area.within(bounds) || taken.stream().anyMatch(other -> other.overlaps(grown(area)));
-    double covers = better.stream().mapToDouble(area::common).sum();
+    double covers =
+        better.stream().mapToDouble(area::common).sum()
+            + BUSY_WEIGHT * busy.stream().mapToDouble(area::common).sum();
     return new Placed(spot, hits, covers);
   }
 

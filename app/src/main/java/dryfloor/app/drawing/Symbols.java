@@ -57,6 +57,7 @@ final class Symbols {
   }
 
   void end(End end, Point at, boolean failed) {
+    sheet.reserve(Area.around(at, at.moved(0, 3), SIZE));
     switch (end) {
       case SUPPLY -> {
         box(at, SIZE, Style.SYMBOL);

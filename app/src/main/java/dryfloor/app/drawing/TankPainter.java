@@ -39,6 +39,9 @@ final class TankPainter {
     sheet.add(band(tank, tank.bottom(), tank.rim(), Style.TANK_INSIDE));
     Optional.ofNullable(scene.waters().get(tank.id())).ifPresent(water -> water(tank, water));
     walls(tank);
+    sheet.avoid(
+        Area.around(
+            paper.at(tank.left(), tank.rim()), paper.at(tank.right(), tank.bottom()), 0));
   }
 
   private void stand(Tank tank) {

@@ -3,6 +3,7 @@ package dryfloor.app.report;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.model.Installation;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** What people call the things of a drawing, by id. */
@@ -17,6 +18,12 @@ public final class Names {
     installation.runs().stream()
         .flatMap(run -> run.parts().stream())
         .forEach(part -> byId.put(part.id(), part.name()));
+    installation.floors().forEach(floor -> byId.put(floor.id(), floorName(floor.name())));
+  }
+
+  /** Water reaches the hall floor, not the hall. */
+  private static String floorName(String name) {
+    return name.toLowerCase(Locale.ROOT).contains("floor") ? name : name + " floor";
   }
 
   /** The names in an installation. */

@@ -98,9 +98,9 @@ public final class SceneWords {
         wet.put(
             floor.id(),
             "WET  "
+                + wording.names().label(floor.id())
+                + ": "
                 + amounts.volume(floor.received())
-                + " on "
-                + wording.names().the(floor.id())
                 + depth);
       }
     }

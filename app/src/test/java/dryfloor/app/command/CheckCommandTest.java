@@ -1,0 +1,169 @@
+package dryfloor.app.command;
+
+import static dryfloor.app.command.Desk.answered;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.app.report.Ink;
+import dryfloor.app.sample.SampleOutcome;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class CheckCommandTest {
+
+  private static final FailureResult WET =
+      answered(new Failure.SiphonBreakBlocked("return-break"), SampleOutcome.wet());
+  private static final FailureResult CAUGHT =
+      answered(new Failure.PumpStops("return-pump"), SampleOutcome.caught());
+  private static final FailureResult DRY =
+      answered(new Failure.BuildingLosesPower(), SampleOutcome.dry());
+  private static final FailureResult OPEN =
+      new FailureResult.Unanswered(new Failure.NobodyComesBack(), "it took too long");
+  private static final FailureResult SKIPPED =
+      new FailureResult.Skipped(new Failure.WallFails("display"), "laminated glass");
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void dryAndCaughtFloorsEndWithZero() throws IOException {
+    Desk desk = new Desk().answers(DRY, CAUGHT);
+    assertThat(desk.run("check", drawing())).isZero();
+  }
+
+  @Test
+  void oneWetFloorEndsWithOne() throws IOException {
+    assertThat(new Desk().answers(DRY, WET).run("check", drawing())).isEqualTo(1);
+  }
+
+  @Test
+  void noAnswerIsNeverDry() throws IOException {
+    Desk desk = new Desk().answers(DRY, OPEN);
+    assertThat(desk.run("check", drawing())).isEqualTo(3);
+    assertThat(desk.out()).contains("no answer for 1", "it took too long");
+  }
+
+  @Test
+  void theWorstStandsFirst() throws IOException {
+    Desk desk = new Desk().answers(DRY, CAUGHT, WET, SKIPPED);
+    desk.run("check", drawing());
+    assertThat(desk.out())
+        .contains("4 failures: 1 wet, 1 caught, 1 dry, 1 skipped.")
+        .containsSubsequence("▲ WET", "34 L plant room floor", "◐ CAUGHT", "● DRY")
+        .contains("sump 12 mm left")
+        .contains("laminated glass")
+        .contains("the sump settles 13 mm above the level drawn");
+  }
+
+  @Test
+  void hiddenFailuresAreNamed() throws IOException {
+    Desk desk = new Desk().answers(WET);
+    desk.run("check", drawing());
+    assertThat(desk.out()).containsSubsequence("Hidden:", "Siphon break blocked");
+  }
+
+  @Test
+  void usReadersGetGallonsAndInches() throws IOException {
+    Desk desk = new Desk().answers(WET);
+    desk.run("check", drawing(), "--units", "us");
+    assertThat(desk.out()).contains("9.0 gal plant room floor").doesNotContain(" L ");
+  }
+
+  @Test
+  void withoutColourThereIsNoEscape() throws IOException {
+    Desk desk = new Desk().answers(WET, CAUGHT, DRY, OPEN);
+    desk.run("check", drawing());
+    assertThat(desk.out()).doesNotContain("\u001b");
+  }
+
+  @Test
+  void colourNeverReplacesSignAndWord() throws IOException {
+    Desk desk = new Desk().in(new Ink(true, true)).answers(WET, CAUGHT, DRY, OPEN);
+    desk.run("check", drawing());
+    assertThat(desk.out())
+        .contains("\u001b[1;31m▲ WET\u001b[0m", "◐ CAUGHT", "● DRY", "? NO ANSWER");
+  }
+
+  @Test
+  void fewCharactersAreEnough() throws IOException {
+    Desk desk = new Desk().in(new Ink(false, false)).answers(WET, CAUGHT, DRY);
+    desk.run("check", drawing());
+    assertThat(desk.out()).contains("! WET", "~ CAUGHT", "o DRY");
+    assertThat(desk.out().chars()).allMatch(character -> character < 128);
+  }
+
+  @Test
+  void severalDrawingsGetASectionEachAndASummary() throws IOException {
+    DrawingFiles.sound(folder, "a.json");
+    DrawingFiles.wrong(folder, "b.json");
+    Desk desk = new Desk().answers(DRY);
+    assertThat(desk.run("check", folder.toString())).isEqualTo(2);
+    assertThat(desk.out()).contains("All drawings", "a.json", "b.json: the drawing is wrong");
+    assertThat(desk.err()).contains("b.json:");
+  }
+
+  @Test
+  void theTimeAwayIsPassedOn() throws IOException {
+    Desk desk = new Desk();
+    desk.run("check", drawing(), "--away", "14d");
+    assertThat(desk.awayAsked()).isEqualTo(14 * 86400.0);
+  }
+
+  @Test
+  void aDrawingThatSpillsWhenAllIsWellIsWrong() throws IOException {
+    Desk desk = new Desk().spillsWhenAllIsWell();
+    assertThat(desk.run("check", drawing())).isEqualTo(2);
+    assertThat(desk.err())
+        .contains("does not work even when all is well: the display spills; lower it")
+        .contains("The sump stands at its rim and begins to spill into the sump tray: 116 L");
+  }
+
+  @Test
+  void jsonTellsTheSame() throws IOException {
+    Desk desk = new Desk().answers(DRY, WET, OPEN);
+    assertThat(desk.run("check", drawing(), "--json")).isEqualTo(3);
+    JsonNode root = JsonMapper.shared().readTree(desk.out());
+    JsonNode drawing = root.path("drawings").path(0);
+    assertThat(root.path("dryfloorAnswer").asInt()).isEqualTo(1);
+    assertThat(drawing.path("totals").path("wet").asInt()).isEqualTo(1);
+    JsonNode wet = drawing.path("failures").path(1);
+    assertThat(wet.path("id").asString()).isEqualTo("siphon-break-blocked.return-break");
+    assertThat(wet.path("hidden").asBoolean()).isTrue();
+    assertThat(wet.path("outcome").path("reachedFloors_L").asDouble()).isEqualTo(34);
+    assertThat(wet.path("outcome").path("floors").path(0).path("depth_mm").asDouble()).isEqualTo(3);
+  }
+
+  @Test
+  void jsonTellsWhatIsWrongToo() throws IOException {
+    Desk desk = new Desk();
+    Path wrong = DrawingFiles.wrong(folder, "wrong.json");
+    assertThat(desk.run("check", wrong.toString(), "--json")).isEqualTo(2);
+    JsonNode problem =
+        JsonMapper.shared().readTree(desk.out()).path("drawings").path(0).path("problems").path(0);
+    assertThat(problem.path("line").asInt()).isGreaterThan(1);
+    assertThat(problem.path("path").asString()).isEqualTo("vessels[3].level");
+  }
+
+  @Test
+  void anErrorInTheProgramIsNoAnswerAndNoTrace() throws IOException {
+    Desk desk = new Desk().breaksDown();
+    assertThat(desk.run("check", drawing())).isEqualTo(3);
+    assertThat(desk.err()).contains("the bend is bent").doesNotContain("\tat ");
+  }
+
+  @Test
+  void aTraceIsShownToThoseWhoAsk() throws IOException {
+    Desk desk = new Desk().breaksDown().with(Map.of("DRYFLOOR_TRACE", "1"));
+    desk.run("check", drawing());
+    assertThat(desk.err()).contains("\tat dryfloor.");
+  }
+
+  private String drawing() throws IOException {
+    return DrawingFiles.sound(folder, "shop.json").toString();
+  }
+}

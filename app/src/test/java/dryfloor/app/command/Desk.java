@@ -1,0 +1,120 @@
+package dryfloor.app.command;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.app.report.Ink;
+import dryfloor.app.sample.SampleOutcome;
+import dryfloor.model.Installation;
+import dryfloor.model.file.InstallationFile;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A workplace whose analyst gives prepared answers and whose output can be read. */
+final class Desk implements Analyst {
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+  private Ink ink = Ink.PLAIN;
+  private Map<String, String> environment = Map.of();
+  private List<FailureResult> results =
+      List.of(answered(new Failure.BuildingLosesPower(), SampleOutcome.dry()));
+  private Optional<BaselineProblem> problem = Optional.empty();
+  private Optional<RuntimeException> breakdown = Optional.empty();
+  private double awayAsked;
+
+  static FailureResult answered(Failure failure, Outcome outcome) {
+    return new FailureResult.Answered(failure, outcome);
+  }
+
+  Desk answers(FailureResult... prepared) {
+    results = List.of(prepared);
+    return this;
+  }
+
+  Desk spillsWhenAllIsWell() {
+    problem =
+        Optional.of(
+            new BaselineProblem("the display spills; lower it", Optional.of(SampleOutcome.wet())));
+    return this;
+  }
+
+  Desk breaksDown() {
+    breakdown = Optional.of(new IllegalStateException("the bend is bent"));
+    return this;
+  }
+
+  Desk in(Ink other) {
+    ink = other;
+    return this;
+  }
+
+  Desk with(Map<String, String> other) {
+    environment = other;
+    return this;
+  }
+
+  int run(String... arguments) {
+    Surface surface = new Surface(new PrintWriter(out), new PrintWriter(err), ink, ink, false);
+    int code =
+        CommandLines.at(new Workplace(InstallationFile::read, this, surface), environment)
+            .execute(arguments);
+    surface.out().flush();
+    surface.err().flush();
+    return code;
+  }
+
+  String out() {
+    return out.toString();
+  }
+
+  String err() {
+    return err.toString();
+  }
+
+  double awayAsked() {
+    return awayAsked;
+  }
+
+  @Override
+  public List<Failure> failures(Installation installation) {
+    return FailureCatalogue.of(installation);
+  }
+
+  @Override
+  public Outcome normal(Installation installation) throws BaselineProblem {
+    stumble(installation);
+    return SampleOutcome.dry();
+  }
+
+  @Override
+  public FailureResult answer(Installation installation, Failure failure) throws BaselineProblem {
+    stumble(installation);
+    return results.getFirst();
+  }
+
+  @Override
+  public SweepResult everyFailure(Installation installation, int threads, Progress progress)
+      throws BaselineProblem {
+    stumble(installation);
+    progress.finished(1, results.size());
+    return new SweepResult(installation, SampleOutcome.dry(), results);
+  }
+
+  private void stumble(Installation installation) throws BaselineProblem {
+    awayAsked = installation.conditions().away();
+    if (breakdown.isPresent()) {
+      throw breakdown.get();
+    }
+    if (problem.isPresent()) {
+      throw problem.get();
+    }
+  }
+}

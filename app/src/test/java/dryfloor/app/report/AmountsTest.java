@@ -1,0 +1,49 @@
+package dryfloor.app.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.model.unit.Units;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AmountsTest {
+
+  private static final Amounts METRIC = new Amounts(Units.METRIC);
+  private static final Amounts US = new Amounts(Units.US);
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0 L, 0 gal",
+    "4e-8, 0 L, 0 gal",
+    "0.00034, 340 mL, 0.09 gal",
+    "0.0009999, 1.0 L, 0.26 gal",
+    "0.0021, 2.1 L, 0.55 gal",
+    "0.034, 34 L, 9.0 gal",
+    "-0.0344, -34 L, -9.1 gal",
+    "1.2345, 1235 L, 326 gal"
+  })
+  void volumesAreAsShortAsTheyAreTrue(double volume, String metric, String us) {
+    assertThat(METRIC.volume(volume)).isEqualTo(metric);
+    assertThat(US.volume(volume)).isEqualTo(us);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 0 mm, 0 in",
+    "0.012, +12 mm, +0.47 in",
+    "-0.191, -191 mm, -7.52 in",
+    "-0.0001, 0 mm, 0 in"
+  })
+  void changesOfLevelCarryTheirSign(double change, String metric, String us) {
+    assertThat(METRIC.levelChange(change)).isEqualTo(metric);
+    assertThat(US.levelChange(change)).isEqualTo(us);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"12, 12 L/h, 3.2 gal/h", "0.5, 0.5 L/h, 0.1 gal/h"})
+  void flowsThatGoOnAreToldByTheHour(double litresPerHour, String metric, String us) {
+    double flow = litresPerHour * 1e-3 / 3600;
+    assertThat(METRIC.hourlyFlow(flow)).isEqualTo(metric);
+    assertThat(US.hourlyFlow(flow)).isEqualTo(us);
+  }
+}

@@ -1,0 +1,33 @@
+package dryfloor.app.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.analysis.outcome.Note;
+import dryfloor.app.sample.SampleInstallation;
+import dryfloor.model.unit.Units;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class NoteSentenceTest {
+
+  static Stream<Arguments> notes() {
+    return Stream.of(
+        Arguments.of(new Note.SiphonBreakInDoubt("return-break", true), "in which it does."),
+        Arguments.of(new Note.SiphonBreakInDoubt("return-break", false), "in which it does not."),
+        Arguments.of(new Note.SiphonBreakTooSmall("return-break"), "taken as closed."),
+        Arguments.of(new Note.CrestAtVapourPressure("return-line"), "the water boils there"),
+        Arguments.of(new Note.MayFloat("sump"), "The sump could float up"),
+        Arguments.of(
+            new Note.SettlesElsewhere("sump", 1.0, 0.97),
+            "the sump settles 30 mm below the level drawn"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("notes")
+  void doubtsAreToldInPlainWords(Note note, String words) {
+    String sentence = new NoteSentence(Wording.of(SampleInstallation.get(), Units.METRIC)).of(note);
+    assertThat(sentence).contains(words).endsWith(".").doesNotContain("return-");
+  }
+}

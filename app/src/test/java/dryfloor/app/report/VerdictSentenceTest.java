@@ -1,0 +1,53 @@
+package dryfloor.app.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.app.sample.SampleInstallation;
+import dryfloor.app.sample.SampleOutcome;
+import dryfloor.model.unit.Units;
+import org.junit.jupiter.api.Test;
+
+class VerdictSentenceTest {
+
+  @Test
+  void aWetFloorComesWithLitresDepthAndTime() {
+    assertThat(say(SampleOutcome.wet(), Units.METRIC))
+        .isEqualTo("WET: 34 L reach the plant room floor, 3 mm deep, first after 2 min 10 s.");
+  }
+
+  @Test
+  void americansHearGallonsAndInches() {
+    assertThat(say(SampleOutcome.wet(), Units.US))
+        .isEqualTo(
+            "WET: 9.0 gal reach the plant room floor, 0.12 in deep, first after 2 min 10 s.");
+  }
+
+  @Test
+  void whatGoesOnIsToldByTheHourAndInAll() {
+    assertThat(say(SampleOutcome.endless(), Units.METRIC))
+        .endsWith(
+            "5.0 L of it run on beyond the drawing."
+                + " It goes on at 12 L/h until somebody comes: 864 L in 72 h.");
+  }
+
+  @Test
+  void whatIsCaughtIsToldByWhoTakesIt() {
+    assertThat(say(SampleOutcome.caught(), Units.METRIC))
+        .isEqualTo(
+            "CAUGHT: the sump tray takes 22 L and the gully in the cellar takes 3.0 L. No floor"
+                + " gets wet. It repeats itself every 1 min 30 s from then on.");
+  }
+
+  @Test
+  void aDryFloorComesWithItsMargin() {
+    assertThat(say(SampleOutcome.dry(), Units.METRIC))
+        .isEqualTo(
+            "DRY: nothing leaves its vessel. The sump comes closest: 12 mm below its rim after"
+                + " 58 s.");
+  }
+
+  private static String say(Outcome outcome, Units units) {
+    return new VerdictSentence(Wording.of(SampleInstallation.get(), units)).of(outcome);
+  }
+}
