@@ -1,6 +1,5 @@
 package dryfloor.analysis.simulation;
 
-import dryfloor.analysis.hydraulics.Siphon;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
@@ -50,7 +49,7 @@ final class FullPipeCheck {
     double end = sealed ? pipe.bore() / 2 : 0;
     return cover(pipe, 0, through.driven) > end
         && cover(pipe, 1, through.driven) > end
-        && crestPressure(pipe, through) > 0
+        && crestHolds(pipe, through) > 0
         && holes(pipe).stream()
             .allMatch(
                 hole ->
@@ -118,19 +117,18 @@ final class FullPipeCheck {
   }
 
   /**
-   * How far the crest stands below the highest that the pressure of the air can hold (m), for a
-   * vented crest below the pressure line.
+   * Whether the column holds at the crest: a vented crest while the pressure line runs above it
+   * (m), any other while the pressure of the air can lift water over it (m³/s).
    */
-  double crestPressure(Pipe pipe, PipeBranch through) {
-    PipeEnd first = pipe.leg(0).end();
-    if (pipe.crest() - first.elevation() < 1e-9 && !pipe.vented()) {
-      return NEVER;
+  double crestHolds(Pipe pipe, PipeBranch through) {
+    if (pipe.vented()) {
+      double line =
+          field.head(builder.end(pipe, 1))
+              + PipeLaws.beyond(pipe, state.board, pipe.crestAlong()).headFor(through.driven, 0);
+      return line - pipe.crest();
     }
-    double head = field.head(builder.end(pipe, 1));
-    double line =
-        head + PipeLaws.beyond(pipe, state.board, pipe.crestAlong()).headFor(through.driven, 0);
-    double holds = pipe.vented() ? 0 : Siphon.highestCrest(0, network.water());
-    return line + holds - pipe.crest();
+    boolean limits = through.crestFlow < Math.abs(through.driven);
+    return limits ? through.crestFlow : NEVER;
   }
 
   /** The leg beyond the crest as it would carry water from there to its end. */

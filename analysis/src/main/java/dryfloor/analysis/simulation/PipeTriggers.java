@@ -35,6 +35,9 @@ final class PipeTriggers {
   /** A column is at the crest when it is this near (m). */
   private static final double BRIM = 1e-5;
 
+  /** Less water than this falls unnoticed (m³). */
+  private static final double WORTH_TELLING = 5e-5;
+
   private static final double NEVER = 1;
 
   private final FlowNetwork network;
@@ -94,7 +97,7 @@ final class PipeTriggers {
     }
     triggers.add(
         new Trigger(
-            () -> check.crestPressure(pipe, through),
+            () -> check.crestHolds(pipe, through),
             () -> {
               story.tell(state.time, What.COLUMN_PARTS, pipe.run(), "");
               takeAir(i);
@@ -107,6 +110,24 @@ final class PipeTriggers {
     mode.full = false;
     for (int side = 0; side < 2; side++) {
       mode.legs[side] = pipe.leg(side).negligible() ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.MOVING;
+      tellEmptying(pipe, side);
+    }
+  }
+
+  /** What stands above the level at the end of a leg falls to it, where nothing holds it back. */
+  private void tellEmptying(Pipe pipe, int side) {
+    Pipe.Leg leg = pipe.leg(side);
+    PipeLaw law = PipeLaws.leg(pipe, side, state.board);
+    boolean held =
+        switch (law.passage()) {
+          case BLOCKED -> true;
+          case BOTH_WAYS -> false;
+          case FORWARD_ONLY -> side == 0 && law.leakArea() <= 0;
+        };
+    double stays = network.places().get(leg.column()).table().volume(belongs(pipe, side));
+    double falls = state.volumes[leg.column()] - Math.max(stays, 0);
+    if (!held && falls > WORTH_TELLING) {
+      story.tell(state.time, What.RUN_EMPTIES, pipe.run(), placeId(pipe, side), falls);
     }
   }
 

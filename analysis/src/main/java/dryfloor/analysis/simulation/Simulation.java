@@ -6,6 +6,7 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.network.PoweredPart;
 import dryfloor.analysis.outcome.Ledger;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,7 +53,11 @@ public final class Simulation {
   private final double[] between;
 
   private Simulation(
-      FlowNetwork network, State state, Accuracy accuracy, BooleanSupplier cancelled) {
+      FlowNetwork network,
+      State state,
+      double usualInflow,
+      Accuracy accuracy,
+      BooleanSupplier cancelled) {
     this.network = network;
     this.state = state;
     this.cancelled = cancelled;
@@ -65,7 +70,7 @@ public final class Simulation {
     step = new VolumeStep(network, field, accuracy);
     salt = new Salt(network);
     recorder = new Recorder(network, story);
-    end = new EndWatch(network, state, field, recorder, agenda);
+    end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
     int places = network.places().size();
     areas = new double[places];
     gains = new double[places];
@@ -79,7 +84,7 @@ public final class Simulation {
    */
   public static Course ofNormalOperation(
       FlowNetwork network, Accuracy accuracy, BooleanSupplier cancelled) {
-    return new Simulation(network, Beginning.asDeclared(network), accuracy, cancelled).run();
+    return new Simulation(network, Beginning.asDeclared(network), 0, accuracy, cancelled).run();
   }
 
   /**
@@ -92,7 +97,7 @@ public final class Simulation {
   public static Course ofFailure(
       Course normal, FlowNetwork failed, Accuracy accuracy, BooleanSupplier cancelled) {
     State state = Beginning.after(normal.network(), normal.state(), failed);
-    return new Simulation(failed, state, accuracy, cancelled).run();
+    return new Simulation(failed, state, normal.inflow, accuracy, cancelled).run();
   }
 
   private Course run() {
@@ -121,8 +126,19 @@ public final class Simulation {
         proposed = Math.min(proposed, FIRST_STEP);
       }
     }
+    List<Note> notes =
+        watch.atVapourPressure().stream().<Note>map(Note.CrestAtVapourPressure::new).toList();
     return new Course(
-        network, state, volumesBefore, saltBefore, recorder, salt, story.events(), end.ending());
+        network,
+        state,
+        volumesBefore,
+        saltBefore,
+        recorder,
+        salt,
+        story.events(),
+        end.ending(),
+        notes,
+        end.inflow());
   }
 
   /** Takes one step of at most this length; returns the length to try next. */
