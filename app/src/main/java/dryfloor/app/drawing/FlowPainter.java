@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Where water went: arrows with litres, spills, wet floors. */
 final class FlowPainter {
@@ -152,11 +153,21 @@ final class FlowPainter {
             .filter(fixture -> scene.failed().contains(fixture.id()))
             .map(Pipe.Fixture::at)
             .findFirst();
-    Optional<Point> lowest =
-        pipe.stream().flatMap(p -> p.line().stream()).min(Comparator.comparingDouble(Point::y));
-    torn.or(() -> lowest)
+    torn.or(() -> pipe.flatMap(p -> mouth(p, flow.to())))
         .map(paper::at)
         .ifPresent(at -> down(flow, List.of(at, at.moved(10, 3)), at.x() + 14));
+  }
+
+  /** Where a pipe lets go of water that lands there: its lowest point above it, or its end. */
+  private Optional<Point> mouth(Pipe pipe, String landing) {
+    double floor = landing(landing);
+    Comparator<Point> lowest = Comparator.comparingDouble(Point::y);
+    Stream<Point> ends = Stream.of(pipe.line().getFirst(), pipe.line().getLast());
+    Point low = pipe.line().stream().min(lowest).orElseThrow();
+    return Stream.concat(Stream.of(low), ends.sorted(lowest))
+        .filter(point -> paper.y(point.y()) <= floor + 1)
+        .findFirst()
+        .or(() -> Optional.of(low));
   }
 
   /** From these points on down to where the water lands. */

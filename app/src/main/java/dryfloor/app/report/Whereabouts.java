@@ -52,7 +52,13 @@ final class Whereabouts {
   private static List<Outcome.Passed> onFloors(Wording wording, Outcome outcome) {
     return mostFirst(
         wording,
-        outcome.floors().stream().map(floor -> new Outcome.Passed(floor.id(), floor.received())));
+        outcome.floors().stream()
+            .map(floor -> new Outcome.Passed(floor.id(), endedUp(wording, floor))));
+  }
+
+  /** What stands there; where it has all run off, what had come. */
+  private static double endedUp(Wording wording, Outcome.FloorOutcome floor) {
+    return wording.amounts().isWater(floor.volume()) ? floor.volume() : floor.received();
   }
 
   private static List<Outcome.Passed> mostFirst(Wording wording, Stream<Outcome.Passed> places) {
