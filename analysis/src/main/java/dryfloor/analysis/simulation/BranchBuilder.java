@@ -1,5 +1,6 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.hydraulics.Siphon;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
@@ -59,7 +60,19 @@ final class BranchBuilder {
         PipeLaws.whole(pipe, state.board),
         1,
         PipeLaws.floats(pipe.fixtures()),
-        suction(pipe));
+        suction(pipe),
+        crestLimit(pipe));
+  }
+
+  private Optional<PipeBranch.CrestLimit> crestLimit(Pipe pipe) {
+    double lowestLine = pipe.crest() - Siphon.highestCrest(0, network.water());
+    boolean neverSoLow = pipe.legs().stream().allMatch(leg -> leg.end().elevation() > lowestLine);
+    return neverSoLow
+        ? Optional.empty()
+        : Optional.of(
+            new PipeBranch.CrestLimit(
+                List.of(PipeLaws.leg(pipe, 0, state.board), PipeLaws.leg(pipe, 1, state.board)),
+                lowestLine));
   }
 
   private PipeBranch.Inlet suction(Pipe pipe) {
@@ -96,7 +109,8 @@ final class BranchBuilder {
         floats(pipe, side),
         side == 0 && PipeLaws.isPumped(pipe, 0, state.board)
             ? suction(pipe)
-            : new PipeBranch.Inlet.Free());
+            : new PipeBranch.Inlet.Free(),
+        Optional.empty());
   }
 
   /** Water from an end over the crest into the air beyond it. */
@@ -113,7 +127,8 @@ final class BranchBuilder {
         PipeLaws.leg(pipe, side, state.board),
         towardsCrest(side),
         floats(pipe, side),
-        inlet(pipe, side));
+        inlet(pipe, side),
+        Optional.empty());
   }
 
   /** A leg as it carries water from the crest to its end. */
@@ -126,7 +141,8 @@ final class BranchBuilder {
         PipeLaws.leg(pipe, side, state.board),
         -towardsCrest(side),
         floats(pipe, side),
-        new PipeBranch.Inlet.Free());
+        new PipeBranch.Inlet.Free(),
+        Optional.empty());
   }
 
   /** From the first end the crest lies in the pipe's own direction, from the second against it. */

@@ -2,6 +2,7 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent;
 import java.util.List;
 
@@ -16,6 +17,10 @@ public final class Course {
   final Salt salt;
   private final List<StoryEvent> story;
   private final Ending ending;
+  private final List<Note> notes;
+
+  /** What comes in from all supplies at the end (m³/s). */
+  final double inflow;
 
   Course(
       FlowNetwork network,
@@ -25,7 +30,11 @@ public final class Course {
       Recorder recorder,
       Salt salt,
       List<StoryEvent> story,
-      Ending ending) {
+      Ending ending,
+      List<Note> notes,
+      double inflow) {
+    this.notes = List.copyOf(notes);
+    this.inflow = inflow;
     this.network = network;
     this.state = state;
     this.volumesBefore = volumesBefore;
@@ -46,6 +55,11 @@ public final class Course {
 
   List<StoryEvent> story() {
     return story;
+  }
+
+  /** What must be known besides. */
+  List<Note> notes() {
+    return notes;
   }
 
   public Ending ending() {

@@ -32,9 +32,23 @@ final class EndWatch {
   private final Recorder recorder;
   private final Agenda agenda;
   private final CycleWatch cycles;
+  private final Salt salt;
+
+  /** What comes in from all supplies when all is well (m³/s). */
+  private final double usualInflow;
+
   private double steadySince = Double.NaN;
 
-  EndWatch(FlowNetwork network, State state, FlowField field, Recorder recorder, Agenda agenda) {
+  EndWatch(
+      FlowNetwork network,
+      State state,
+      FlowField field,
+      Recorder recorder,
+      Agenda agenda,
+      Salt salt,
+      double usualInflow) {
+    this.salt = salt;
+    this.usualInflow = usualInflow;
     this.network = network;
     this.state = state;
     this.field = field;
@@ -59,7 +73,7 @@ final class EndWatch {
       steadySince = state.time;
     }
     return state.time >= network.away()
-        || (still && inflow() < NO_FLOW)
+        || (still && inflow() - usualInflow < NO_FLOW)
         || cycles.found().isPresent();
   }
 
@@ -69,8 +83,8 @@ final class EndWatch {
       return ofCycle(cycles.found().get());
     }
     int fastest = fastest();
-    if (inflow() >= NO_FLOW && !Double.isNaN(steadySince)) {
-      return new Ending.Continues(steadySince, inflow());
+    if (inflow() - usualInflow >= NO_FLOW && !Double.isNaN(steadySince)) {
+      return new Ending.Continues(steadySince, inflow() - usualInflow);
     }
     if (speed(fastest) > AS_GOOD_AS_STILL) {
       return new Ending.StillMoving(
@@ -78,7 +92,17 @@ final class EndWatch {
           network.places().get(fastest).id(),
           field.gains[fastest] / field.areas[fastest]);
     }
+    mixOn();
     return new Ending.AtRest(arrival());
+  }
+
+  /** Levels stand still, but what circulates goes on mixing until somebody comes. */
+  private void mixOn() {
+    double[] moved = field.flows.clone();
+    for (int a = 0; a < moved.length; a++) {
+      moved[a] *= Math.max(network.away() - state.time, 0);
+    }
+    salt.mixOn(state.salt, state.volumes, moved);
   }
 
   /** A cycle goes on to the end of the unattended time; what it brings in or spills adds up. */
@@ -90,11 +114,17 @@ final class EndWatch {
       perPeriod += isSupply(network.accounts().get(a).from()) ? net : 0;
       perPeriod -= isSupply(network.accounts().get(a).to()) ? net : 0;
     }
-    if (perPeriod / cycle.period() < NO_FLOW) {
+    double rate = perPeriod / cycle.period() - usualInflow;
+    if (rate < NO_FLOW) {
       return new Ending.Repeats(cycle.since(), cycle.period());
     }
+    double[] moved = new double[network.accounts().size()];
+    for (int a = 0; a < moved.length; a++) {
+      moved[a] = (cycle.carried().get(0)[a] - cycle.carried().get(1)[a]) * times;
+    }
+    salt.carry(state.salt, state.volumes, moved);
     recorder.repeat(cycle, times, state.volumes);
-    return new Ending.Continues(cycle.since(), perPeriod / cycle.period());
+    return new Ending.Continues(cycle.since(), rate);
   }
 
   private boolean isSupply(int place) {
@@ -102,7 +132,7 @@ final class EndWatch {
   }
 
   /** Water that comes in from all supplies (m³/s). */
-  private double inflow() {
+  double inflow() {
     double sum = 0;
     for (int place = 0; place < field.gains.length; place++) {
       if (network.places().get(place).kind() == Place.Kind.SUPPLY) {

@@ -70,8 +70,32 @@ public final class OutcomeBuilder {
         dryPumps(),
         ledger(),
         story(),
-        List.copyOf(notes),
+        allNotes(notes),
         trajectory());
+  }
+
+  private List<Note> allNotes(List<Note> given) {
+    List<Note> all = new ArrayList<>(given);
+    all.addAll(course.notes());
+    network.installation().vessels().stream()
+        .filter(this::mayFloat)
+        .forEach(vessel -> all.add(new Note.MayFloat(vessel.id())));
+    return all;
+  }
+
+  /**
+   * Archimedes: the water that a vessel displaces against its own mass and what it holds at the
+   * end.
+   */
+  private boolean mayFloat(Vessel vessel) {
+    if (vessel.emptyMass().isEmpty()) {
+      return false;
+    }
+    double around = recorder.highest[place(vessel.standsIn())] - vessel.bottom();
+    double holds = course.state().volumes[place(vessel.id())];
+    double density = network.water().density();
+    return vessel.shape().volumeBelow(Math.min(around, vessel.shape().height())) * density
+        > vessel.emptyMass().getAsDouble() + holds * density;
   }
 
   private int place(String id) {
@@ -295,7 +319,7 @@ public final class OutcomeBuilder {
           case SPILLS, SILL_REACHED, LEAKS, BURSTS, BEGINS_TO_FLOW ->
               total(event.subject(), event.other());
           case CATCHES, FLOOR_WET -> recorder.received[place(event.subject())];
-          case POURED -> event.volume().orElse(0);
+          case POURED, RUN_EMPTIES -> event.volume().orElse(0);
           case POWER_LOST,
               POWER_BACK,
               STOPS,
@@ -308,7 +332,6 @@ public final class OutcomeBuilder {
               TAKES_AIR_AT_OPENING,
               SIPHON_BREAKS,
               COLUMN_PARTS,
-              RUN_EMPTIES,
               RUN_PRIMES,
               SUCKS_AIR,
               LOSES_PRIME,

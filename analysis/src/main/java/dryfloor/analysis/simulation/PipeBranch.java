@@ -5,6 +5,7 @@ import dryfloor.analysis.hydraulics.ValveLoss;
 import dryfloor.analysis.network.PipeFixture.FloatFixture;
 import dryfloor.analysis.network.PipeLaw;
 import java.util.List;
+import java.util.Optional;
 
 /** Water through a pipe, or through one leg of it. */
 final class PipeBranch extends Branch {
@@ -22,9 +23,21 @@ final class PipeBranch extends Branch {
 
   private final List<FloatFixture> floats;
   private final Inlet inlet;
+  private final Optional<CrestLimit> crest;
 
   /** Flow that would pass if the inlet let it, negative where the branch lets none back (m³/s). */
   double driven;
+
+  /** Most that a crest lets pass before its water turns to vapour, or infinite (m³/s). */
+  double crestFlow = Double.POSITIVE_INFINITY;
+
+  /**
+   * A crest so high that the pressure of the air may not hold the water there.
+   *
+   * @param legs the laws of both legs
+   * @param lowestLine lowest the pressure line may fall to at the crest (m)
+   */
+  record CrestLimit(List<PipeLaw> legs, double lowestLine) {}
 
   /** What happens where water enters at the first end. */
   sealed interface Inlet {
@@ -50,8 +63,10 @@ final class PipeBranch extends Branch {
       PipeLaw law,
       int direction,
       List<FloatFixture> floats,
-      Inlet inlet) {
+      Inlet inlet,
+      Optional<CrestLimit> crest) {
     super(slot, sign, first, second);
+    this.crest = crest;
     this.law = law;
     this.direction = direction;
     this.floats = floats;
@@ -82,6 +97,7 @@ final class PipeBranch extends Branch {
     }
     flow = driven;
     flowPerHead = slope;
+    crest.ifPresent(limit -> passCrest(limit, firstHead, secondHead));
     switch (inlet) {
       case Inlet.Free free -> {}
       case Inlet.Suction suction -> suck(levels[suction.place()] - suction.elevation());
@@ -93,6 +109,18 @@ final class PipeBranch extends Branch {
         }
       }
       case Inlet.OverLip lip -> goOver(lip, firstHead);
+    }
+  }
+
+  /** Beyond the crest the water then falls in a broken column, so only the leg before it counts. */
+  private void passCrest(CrestLimit limit, double firstHead, double secondHead) {
+    crestFlow =
+        flow >= 0
+            ? limit.legs().get(0).flow(firstHead - limit.lowestLine(), 0, flow)
+            : -limit.legs().get(1).flow(limit.lowestLine() - secondHead, 0, flow);
+    if (crestFlow < Math.abs(flow)) {
+      flow = Math.copySign(Math.max(crestFlow, 0), flow);
+      flowPerHead = 0;
     }
   }
 

@@ -76,6 +76,21 @@ final class Salt {
     }
   }
 
+  /**
+   * Mixes what circulates at unchanged volumes, without taking it down: the water that carries it
+   * is counted up to the end only.
+   */
+  void mixOn(double[] salt, double[] volumes, double[] moved) {
+    if (Double.isNaN(uniformSalinity(salt, volumes, moved))) {
+      mix(salt, volumes, moved, 1);
+      for (int place = 0; place < volumes.length; place++) {
+        if (isPool(place)) {
+          salt[place] = salinity[place] * (Math.max(volumes[place], 0) + 1e-12);
+        }
+      }
+    }
+  }
+
   private int parts(double[] before, double[] moved) {
     double all = 0;
     double exchanged = 0;

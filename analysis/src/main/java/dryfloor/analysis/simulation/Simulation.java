@@ -6,8 +6,11 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.network.PoweredPart;
 import dryfloor.analysis.outcome.Ledger;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,6 +29,7 @@ public final class Simulation {
 
   private static final int MOST_STEPS = 60_000;
   private static final int MOST_ACTIONS_AT_ONCE = 400;
+  private static final int TOLD_OF_A_LOOP = 6;
   private static final double SMALLEST_STEP = 1e-9;
   private static final double FIRST_STEP = 0.05;
 
@@ -52,7 +56,11 @@ public final class Simulation {
   private final double[] between;
 
   private Simulation(
-      FlowNetwork network, State state, Accuracy accuracy, BooleanSupplier cancelled) {
+      FlowNetwork network,
+      State state,
+      double usualInflow,
+      Accuracy accuracy,
+      BooleanSupplier cancelled) {
     this.network = network;
     this.state = state;
     this.cancelled = cancelled;
@@ -65,7 +73,7 @@ public final class Simulation {
     step = new VolumeStep(network, field, accuracy);
     salt = new Salt(network);
     recorder = new Recorder(network, story);
-    end = new EndWatch(network, state, field, recorder, agenda);
+    end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
     int places = network.places().size();
     areas = new double[places];
     gains = new double[places];
@@ -79,7 +87,7 @@ public final class Simulation {
    */
   public static Course ofNormalOperation(
       FlowNetwork network, Accuracy accuracy, BooleanSupplier cancelled) {
-    return new Simulation(network, Beginning.asDeclared(network), accuracy, cancelled).run();
+    return new Simulation(network, Beginning.asDeclared(network), 0, accuracy, cancelled).run();
   }
 
   /**
@@ -92,7 +100,7 @@ public final class Simulation {
   public static Course ofFailure(
       Course normal, FlowNetwork failed, Accuracy accuracy, BooleanSupplier cancelled) {
     State state = Beginning.after(normal.network(), normal.state(), failed);
-    return new Simulation(failed, state, accuracy, cancelled).run();
+    return new Simulation(failed, state, normal.inflow, accuracy, cancelled).run();
   }
 
   private Course run() {
@@ -121,8 +129,19 @@ public final class Simulation {
         proposed = Math.min(proposed, FIRST_STEP);
       }
     }
+    List<Note> notes =
+        watch.atVapourPressure().stream().<Note>map(Note.CrestAtVapourPressure::new).toList();
     return new Course(
-        network, state, volumesBefore, saltBefore, recorder, salt, story.events(), end.ending());
+        network,
+        state,
+        volumesBefore,
+        saltBefore,
+        recorder,
+        salt,
+        story.events(),
+        end.ending(),
+        notes,
+        end.inflow());
   }
 
   /** Takes one step of at most this length; returns the length to try next. */
@@ -208,6 +227,7 @@ public final class Simulation {
 
   /** Does what is due at this moment until nothing more is. */
   private void settle() {
+    Deque<String> last = new ArrayDeque<>();
     for (int action = 0; action < MOST_ACTIONS_AT_ONCE; action++) {
       agenda.doDue();
       controlTriggers.runTimers();
@@ -224,9 +244,17 @@ public final class Simulation {
         keepStart();
         return;
       }
-      due.ifPresent(trigger -> trigger.action().run());
+      due.ifPresent(
+          trigger -> {
+            trigger.action().run();
+            last.addLast(trigger.what());
+          });
+      if (last.size() > TOLD_OF_A_LOOP) {
+        last.removeFirst();
+      }
     }
-    throw new NoAnswer("its parts switch to and fro without end; " + where());
+    throw new NoAnswer(
+        "its parts switch to and fro without end (" + String.join(", ", last) + "); " + where());
   }
 
   private String where() {

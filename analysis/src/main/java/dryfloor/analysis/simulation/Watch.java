@@ -8,6 +8,7 @@ import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Sees what a person standing by would notice, and lets pumps that suck air lose their prime. */
 final class Watch {
@@ -15,13 +16,22 @@ final class Watch {
   /** A flow that counts as running (m³/s): 6 mL a minute. */
   private static final double RUNS = 1e-7;
 
+  /** A vessel with less water than this in it is empty (m). */
+  private static final double EMPTY = 1e-3;
+
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
   private final Story story;
   private final Set<Integer> suckedAir = new HashSet<>();
   private final Set<Integer> wet = new HashSet<>();
+  private final Set<Integer> ranEmpty = new HashSet<>();
+  private final Set<Integer> began = new HashSet<>();
+  private final Set<String> atVapourPressure = new TreeSet<>();
   private final double[] direction;
+
+  /** Water in each place at the beginning (m³). */
+  private final double[] hadWater;
 
   Watch(FlowNetwork network, State state, FlowField field, Story story) {
     this.network = network;
@@ -29,6 +39,7 @@ final class Watch {
     this.field = field;
     this.story = story;
     direction = new double[network.pipes().size()];
+    hadWater = state.volumes.clone();
   }
 
   /** Pumps that suck air. */
@@ -39,6 +50,7 @@ final class Watch {
         int pump = i;
         triggers.add(
             new Trigger(
+                part.id() + " sucks air",
                 () -> field.levels[part.inlet()] - part.inletElevation() - PumpSuction.SKIN,
                 () -> suckAir(pump, part)));
       }
@@ -83,16 +95,44 @@ final class Watch {
             "");
       }
     }
+    for (int place = 0; place < field.levels.length; place++) {
+      lookWhetherEmpty(place);
+    }
     for (int i = 0; i < direction.length; i++) {
       lookAt(i);
     }
   }
 
+  private void lookWhetherEmpty(int place) {
+    Place what = network.places().get(place);
+    boolean empty =
+        what.kind() == Place.Kind.VESSEL
+            && field.gains[place] <= 0
+            && field.levels[place] - what.table().bottom() < EMPTY;
+    if (empty && state.volumes[place] < hadWater[place] && ranEmpty.add(place)) {
+      story.tell(state.time, What.EMPTY, what.id(), "");
+    }
+  }
+
+  /** Runs in which the pressure at the crest fell to that of vapour. */
+  Set<String> atVapourPressure() {
+    return atVapourPressure;
+  }
+
   private void lookAt(int i) {
     Pipe pipe = network.pipes().get(i);
     double flow = field.flows[pipe.throughSlot()];
+    field
+        .pipes[i]
+        .through()
+        .filter(through -> through.crestFlow < Math.abs(through.driven))
+        .ifPresent(through -> atVapourPressure.add(pipe.run()));
     if (Math.abs(flow) < RUNS) {
       return;
+    }
+    if (flow > 0 && !pipe.startsFull() && began.add(i)) {
+      String taker = network.places().get(pipe.leg(1).end().place()).id();
+      story.tell(state.time, What.BEGINS_TO_FLOW, pipe.run(), taker);
     }
     double now = Math.signum(flow);
     if (now < 0 && direction[i] >= 0 && state.pipes[i].full) {

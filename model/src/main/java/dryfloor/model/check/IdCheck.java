@@ -3,6 +3,7 @@ package dryfloor.model.check;
 import dryfloor.model.Installation;
 import dryfloor.model.element.Element;
 import dryfloor.model.element.Run;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,7 +25,7 @@ final class IdCheck {
 
   void run() {
     Installation installation = drawing.installation();
-    List<String> ids = new java.util.ArrayList<>();
+    List<String> ids = new ArrayList<>();
     Stream<String> elements = installation.elements().map(Element::id);
     Stream<String> parts =
         installation.runs().stream().map(Run::parts).flatMap(List::stream).map(part -> part.id());

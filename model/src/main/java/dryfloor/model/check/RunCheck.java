@@ -135,7 +135,7 @@ final class RunCheck {
           id,
           field,
           "it lies " + length(along) + " along, ahead of the one listed before it",
-          "list them in order from the first end of the run");
+          "list them in order from the first end of the run, or give 'along' to all of them");
     }
   }
 

@@ -8,6 +8,7 @@ import dryfloor.model.shape.Shape;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Checks levels, contents and rims of vessels and whether they fit into what they stand in. */
@@ -140,7 +141,7 @@ final class VesselCheck {
             inner.id(),
             "standsIn",
             String.format(
-                java.util.Locale.ROOT,
+                Locale.ROOT,
                 "'%s' has a plan area of %.3f m2, too little for the %.3f m2 that stand in it",
                 outer.id(),
                 room,

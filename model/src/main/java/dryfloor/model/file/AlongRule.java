@@ -3,6 +3,8 @@ package dryfloor.model.file;
 import dryfloor.model.element.Run;
 import dryfloor.model.element.RunEnd;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -14,9 +16,12 @@ import java.util.List;
  *   <li>A siphon break: where the run passes the height of the holes, nearest to the end in the
  *       vessel that covers them; nearest to the second end if none does.
  *   <li>A joint or device: where the run first passes its elevation.
+ *   <li>Of these, one whose height the run never passes: at the point of its course nearest in
+ *       height.
  *   <li>A float valve: at the second end.
- *   <li>Any other part, or one whose height the run never passes: at the first end.
- *   <li>But never before the part that is listed ahead of it.
+ *   <li>Any other part: at the first end.
+ *   <li>But never before the part listed ahead of it, nor behind the next one that says where it
+ *       sits.
  * </ul>
  */
 record AlongRule(
@@ -49,37 +54,46 @@ record AlongRule(
     return along;
   }
 
-  /** Where the run first passes this elevation (m along); 0 if it never does. */
+  /** Where the run first passes this elevation (m along), or comes nearest to it. */
   double firstAt(double elevation) {
-    List<Double> places = passes(elevation);
-    return places.isEmpty() ? 0 : places.getFirst();
+    return passes(elevation).getFirst();
   }
 
   /** Where a siphon break with holes at this elevation sits (m along). */
   double siphonBreakAt(double elevation, String coveredBy) {
     List<Double> places = passes(elevation);
-    if (places.isEmpty()) {
-      return 0;
-    }
     boolean first = from.at().equals(coveredBy) && !to.at().equals(coveredBy);
     return first ? places.getFirst() : places.getLast();
   }
 
+  /** Where the run passes this elevation; where it comes nearest to it, if it never does. */
   private List<Double> passes(double elevation) {
-    List<Station> line = new ArrayList<>();
-    line.add(new Station(0, fromElevation));
-    waypoints.forEach(point -> line.add(new Station(point.along(), point.elevation())));
-    line.add(new Station(length, toElevation));
+    List<Station> course = course();
     List<Double> places = new ArrayList<>();
-    for (int i = 1; i < line.size(); i++) {
-      Station a = line.get(i - 1);
-      Station b = line.get(i);
+    for (int i = 1; i < course.size(); i++) {
+      Station a = course.get(i - 1);
+      Station b = course.get(i);
       if ((a.elevation() - elevation) * (b.elevation() - elevation) <= 0) {
         double rise = b.elevation() - a.elevation();
         double part = rise == 0 ? 0 : (elevation - a.elevation()) / rise;
         places.add(a.along() + part * (b.along() - a.along()));
       }
     }
+    if (places.isEmpty()) {
+      Station nearest =
+          Collections.min(
+              course,
+              Comparator.comparingDouble(station -> Math.abs(station.elevation() - elevation)));
+      places.add(nearest.along());
+    }
     return places;
+  }
+
+  private List<Station> course() {
+    List<Station> course = new ArrayList<>();
+    course.add(new Station(0, fromElevation));
+    waypoints.forEach(point -> course.add(new Station(point.along(), point.elevation())));
+    course.add(new Station(length, toElevation));
+    return course;
   }
 }

@@ -3,9 +3,7 @@ package dryfloor.model.file;
 import dryfloor.model.unit.QuantityKind;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -30,27 +28,7 @@ final class Fields {
     this.node = node;
     this.form = form;
     this.context = context;
-    reportStrangers();
-  }
-
-  private void reportStrangers() {
-    Map<String, FilePlace> seen = new HashMap<>();
-    for (Located.Member member : node.members()) {
-      FilePlace first = seen.putIfAbsent(member.name(), member.place());
-      if (first != null) {
-        problems()
-            .add(
-                member.place(),
-                "the field '" + member.name() + "' is given twice",
-                "keep one of them; the first is on line " + first.line());
-      } else if (!form.fields().contains(member.name())) {
-        problems()
-            .add(
-                member.place(),
-                "a " + form.word() + " has no field '" + member.name() + "'",
-                () -> Words.suggestion(member.name(), form.fields()));
-      }
-    }
+    FieldNames.check(node, form, context.problems());
   }
 
   /** Reads one object; empty if it is flawed. */
@@ -265,27 +243,9 @@ final class Fields {
     return sound;
   }
 
-  /** The pairs of a list such as a pump curve; unreadable quantities are not numbers. */
-  List<double[]> pairs(String field, QuantityKind first, QuantityKind second, Sign sign) {
-    List<double[]> pairs = new ArrayList<>();
-    for (Located item : items(field)) {
-      if (item instanceof Located.Sequence pair && pair.items().size() == 2) {
-        List<Located> two = pair.items();
-        pairs.add(
-            new double[] {
-              QuantityValue.read(two.getFirst(), "the first of two", first, sign, problems()),
-              QuantityValue.read(two.getLast(), "the second of two", second, sign, problems())
-            });
-      } else {
-        flawed = true;
-        problems()
-            .add(
-                item.place(),
-                item.description() + " is no pair",
-                "a pair such as [" + first.quotedExample() + ", " + second.quotedExample() + "]");
-      }
-    }
-    return pairs;
+  /** Marks the object as flawed by something that has been reported already. */
+  void flaw() {
+    flawed = true;
   }
 
   List<Located> items(String field) {

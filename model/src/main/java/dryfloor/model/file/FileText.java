@@ -13,7 +13,7 @@ import java.util.Optional;
 /** Gets the text of a file, or says why it can't be had. */
 final class FileText {
 
-  /** Five hundred times the size of a large installation. */
+  /** Forty components take about eight kilobytes, so no installation comes near this. */
   static final long LARGEST_FILE = 16L * 1024 * 1024;
 
   private FileText() {}

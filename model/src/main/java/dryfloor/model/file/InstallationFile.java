@@ -61,8 +61,13 @@ public final class InstallationFile {
     Installation installation = InstallationReader.read(fields);
     Problems warnings = new Problems();
     new FindingPlaces(root, ids).check(installation, problems, warnings);
-    return problems.isEmpty()
-        ? Optional.of(new Reading.Read(installation, warnings.inOrder()))
-        : Optional.empty();
+    if (!problems.isEmpty()) {
+      return Optional.empty();
+    }
+    if (installation.componentCount() != ids.count()) {
+      throw new IllegalStateException(
+          "the reader lost one of " + ids.count() + " components without a word: a mistake in it");
+    }
+    return Optional.of(new Reading.Read(installation, warnings.inOrder()));
   }
 }

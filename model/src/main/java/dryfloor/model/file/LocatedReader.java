@@ -19,7 +19,7 @@ import tools.jackson.core.json.JsonReadFeature;
  */
 final class LocatedReader {
 
-  /** The format itself nests ten deep. */
+  /** The format itself nests seven deep, down to the points of a pump curve. */
   static final int DEEPEST_NESTING = 64;
 
   private static final int LONGEST_TEXT = 10_000;

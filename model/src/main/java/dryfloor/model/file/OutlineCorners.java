@@ -10,20 +10,21 @@ final class OutlineCorners {
   private OutlineCorners() {}
 
   static Shape read(Fields in, double height) {
-    List<double[]> corners =
-        in.pairs("corners", QuantityKind.LENGTH, QuantityKind.LENGTH, Sign.ANY);
-    if (!in.sound(height)) {
+    List<Pair> corners =
+        Pair.readAll(in, "corners", QuantityKind.LENGTH, QuantityKind.LENGTH, Sign.ANY);
+    if (!in.sound(height) || !corners.stream().allMatch(Pair::isKnown)) {
+      in.flaw();
       return ShapeReader.STAND_IN;
     }
     double area = 0;
     double around = 0;
     for (int i = 0; i < corners.size(); i++) {
-      double[] here = corners.get(i);
-      double[] next = corners.get((i + 1) % corners.size());
-      area += (here[0] * next[1] - next[0] * here[1]) / 2;
-      around += Math.hypot(next[0] - here[0], next[1] - here[1]);
+      Pair here = corners.get(i);
+      Pair next = corners.get((i + 1) % corners.size());
+      area += (here.first() * next.second() - next.first() * here.second()) / 2;
+      around += Math.hypot(next.first() - here.first(), next.second() - here.second());
     }
-    if (corners.size() < 3 || area == 0 || !Double.isFinite(area) || sidesCross(corners)) {
+    if (corners.size() < 3 || area == 0 || sidesCross(corners)) {
       in.reject(
           "corners",
           "these corners enclose no area, or their sides cross",
@@ -33,7 +34,7 @@ final class OutlineCorners {
     return new Shape.Prism(Math.abs(area), around, height);
   }
 
-  private static boolean sidesCross(List<double[]> corners) {
+  private static boolean sidesCross(List<Pair> corners) {
     int n = corners.size();
     for (int i = 0; i < n; i++) {
       for (int j = i + 1; j < n; j++) {
@@ -51,12 +52,14 @@ final class OutlineCorners {
     return false;
   }
 
-  private static boolean cross(double[] a, double[] b, double[] c, double[] d) {
+  private static boolean cross(Pair a, Pair b, Pair c, Pair d) {
     return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
   }
 
   /** Which side of the line from a to b the point c is on, as a sign. */
-  private static double side(double[] a, double[] b, double[] c) {
-    return Math.signum((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]));
+  private static double side(Pair a, Pair b, Pair c) {
+    return Math.signum(
+        (b.first() - a.first()) * (c.second() - a.second())
+            - (b.second() - a.second()) * (c.first() - a.first()));
   }
 }

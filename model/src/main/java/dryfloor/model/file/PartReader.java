@@ -15,6 +15,7 @@ final class PartReader {
 
   private final AlongRule rule;
   private double reached;
+  private double ahead;
 
   private PartReader(AlongRule rule) {
     this.rule = rule;
@@ -26,10 +27,24 @@ final class PartReader {
     }
     PartReader reader = new PartReader(rule);
     List<Part> parts = new ArrayList<>();
-    for (Located item : run.items("parts")) {
-      run.variantItem(item, PartReader::formOf, reader::part).ifPresent(parts::add);
+    List<Located> items = run.items("parts");
+    for (int i = 0; i < items.size(); i++) {
+      reader.ahead = placeOfNext(items.subList(i + 1, items.size()));
+      run.variantItem(items.get(i), PartReader::formOf, reader::part).ifPresent(parts::add);
     }
     return parts;
+  }
+
+  /** How far along (m) the next part sits that says so; endless if none does. */
+  private static double placeOfNext(List<Located> later) {
+    return later.stream()
+        .filter(Located.Structure.class::isInstance)
+        .flatMap(item -> DrawnIds.textOf((Located.Structure) item, "along").stream())
+        .map(HeightText::parse)
+        .filter(HeightText.Plain.class::isInstance)
+        .findFirst()
+        .map(along -> ((HeightText.Plain) along).metres())
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The word in {@code part} of every form of part. */
@@ -71,7 +86,7 @@ final class PartReader {
     double along =
         in.has("along")
             ? in.quantity("along", QuantityKind.LENGTH, Sign.ZERO_OR_MORE)
-            : Math.max(reached, usual.getAsDouble());
+            : Math.max(reached, Math.min(ahead, usual.getAsDouble()));
     if (Double.isFinite(along)) {
       reached = along;
     }
@@ -84,8 +99,8 @@ final class PartReader {
         id,
         name,
         along(in, () -> 0),
-        in.pairs("curve", QuantityKind.FLOW, QuantityKind.HEAD, Sign.ZERO_OR_MORE).stream()
-            .map(pair -> new Part.Pump.CurvePoint(pair[0], pair[1]))
+        Pair.readAll(in, "curve", QuantityKind.FLOW, QuantityKind.HEAD, Sign.ZERO_OR_MORE).stream()
+            .map(pair -> new Part.Pump.CurvePoint(pair.first(), pair.second()))
             .toList(),
         in.quantityOr("speed", QuantityKind.FRACTION, Sign.ABOVE_ZERO, 1),
         kind,

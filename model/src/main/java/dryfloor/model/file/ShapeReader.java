@@ -2,7 +2,6 @@ package dryfloor.model.file;
 
 import dryfloor.model.shape.Shape;
 import dryfloor.model.unit.QuantityKind;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Reads the inside of a vessel. */
@@ -71,14 +70,14 @@ final class ShapeReader {
 
   private static Shape table(Fields in) {
     double rimLength = size(in, "rimLength");
-    List<Shape.Measured.Point> points = new ArrayList<>();
-    for (double[] pair :
-        in.pairs("points", QuantityKind.LENGTH, QuantityKind.VOLUME, Sign.ZERO_OR_MORE)) {
-      points.add(new Shape.Measured.Point(pair[0], pair[1]));
-    }
-    if (!in.sound(rimLength)) {
+    List<Pair> pairs =
+        Pair.readAll(in, "points", QuantityKind.LENGTH, QuantityKind.VOLUME, Sign.ZERO_OR_MORE);
+    if (!in.sound(rimLength) || !pairs.stream().allMatch(Pair::isKnown)) {
+      in.flaw();
       return STAND_IN;
     }
+    List<Shape.Measured.Point> points =
+        pairs.stream().map(pair -> new Shape.Measured.Point(pair.first(), pair.second())).toList();
     try {
       return new Shape.Measured(points, rimLength);
     } catch (IllegalArgumentException e) {

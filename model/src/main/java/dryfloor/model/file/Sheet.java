@@ -1,6 +1,7 @@
 package dryfloor.model.file;
 
 import dryfloor.model.unit.QuantityKind;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,17 +22,8 @@ final class Sheet {
     this.spelling = spelling;
   }
 
-  Spelling spelling() {
-    return spelling;
-  }
-
   Map<String, Object> fields() {
     return fields;
-  }
-
-  /** A new, empty object for a field of this one. */
-  Sheet blank() {
-    return new Sheet(spelling);
   }
 
   Sheet put(String field, Object value) {
@@ -74,7 +66,7 @@ final class Sheet {
   }
 
   Sheet number(String field, double value) {
-    return put(field, new java.math.BigDecimal(Spelling.digits(value)));
+    return put(field, new BigDecimal(Spelling.digits(value)));
   }
 
   /** A list of pairs such as a pump curve. */

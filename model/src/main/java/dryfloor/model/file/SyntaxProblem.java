@@ -26,7 +26,7 @@ final class SyntaxProblem {
                 ? "more than " + LocatedReader.DEEPEST_NESTING + " levels of nesting"
                 : "a text or number far too long: " + firstSentence(e),
             nesting
-                ? "an installation needs ten levels; look for brackets that are never closed"
+                ? "an installation needs seven levels; look for brackets that are never closed"
                 : "write names and quantities in full but short");
       }
       case UnexpectedEndOfInputException early ->

@@ -5,8 +5,8 @@ import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
- * Writes quantities the way a builder wants to read them: whole millimetres or eighths of an inch
- * as decimals, litres or US gallons with one decimal below a hundred.
+ * Writes quantities the way a builder wants to read them: whole millimetres or hundredths of an
+ * inch, litres or US gallons with one decimal below a hundred.
  *
  * <p>Every method takes the value inside (SI, °C, g/kg). A value that is not finite is shown as
  * "–".

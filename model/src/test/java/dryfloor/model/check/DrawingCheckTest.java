@@ -1,6 +1,7 @@
 package dryfloor.model.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import dryfloor.model.Conditions;
 import dryfloor.model.FailureSettings;
@@ -165,9 +166,9 @@ class DrawingCheckTest {
     assertThat(findings())
         .extracting(Finding::element, Finding::severity)
         .containsExactly(
-            org.assertj.core.groups.Tuple.tuple("sockets", Finding.Severity.WARNING),
-            org.assertj.core.groups.Tuple.tuple("mains", Finding.Severity.WARNING),
-            org.assertj.core.groups.Tuple.tuple("gully", Finding.Severity.WARNING));
+            tuple("sockets", Finding.Severity.WARNING),
+            tuple("mains", Finding.Severity.WARNING),
+            tuple("gully", Finding.Severity.WARNING));
   }
 
   @Test

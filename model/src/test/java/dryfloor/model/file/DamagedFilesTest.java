@@ -2,6 +2,7 @@ package dryfloor.model.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -30,7 +31,7 @@ class DamagedFilesTest {
       @ForAll @Size(min = 1, max = 4) List<@IntRange(max = 100_000) Integer> places,
       @ForAll @IntRange(max = 100_000) int replacement) {
     List<String> tokens =
-        new java.util.ArrayList<>(
+        new ArrayList<>(
             TOKEN
                 .matcher(SampleFiles.text(SampleFiles.EVERY_FORM))
                 .results()

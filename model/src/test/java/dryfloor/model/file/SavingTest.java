@@ -8,8 +8,12 @@ import dryfloor.model.unit.Units;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,6 +40,27 @@ class SavingTest {
     InstallationWriter.save(house, file, Units.METRIC);
     assertThat(folder.resolve("house.json.bak")).hasContent("what was there before");
     assertThat(names()).containsExactly("house.json", "house.json.bak");
+  }
+
+  @Test
+  void whoMayReadTheFileIsNotChanged() throws IOException {
+    Path file = folder.resolve("house.json");
+    Files.writeString(file, "what was there before");
+    Assumptions.assumeTrue(Files.getFileStore(file).supportsFileAttributeView("posix"));
+    Set<PosixFilePermission> shared = PosixFilePermissions.fromString("rw-rw-r--");
+    Files.setPosixFilePermissions(file, shared);
+    InstallationWriter.save(house, file, Units.METRIC);
+    assertThat(Files.getPosixFilePermissions(file)).isEqualTo(shared);
+  }
+
+  @Test
+  void aLinkStaysALink() throws IOException {
+    Path file = folder.resolve("house.json");
+    Files.writeString(file, "what was there before");
+    Path link = Files.createSymbolicLink(folder.resolve("current.json"), file);
+    InstallationWriter.save(house, link, Units.METRIC);
+    assertThat(link).isSymbolicLink();
+    assertThat(InstallationFile.read(file)).isInstanceOf(Reading.Read.class);
   }
 
   @Test

@@ -47,6 +47,31 @@ class SchemaTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "32 mm",
+        "32mm",
+        "+32 mm",
+        "3.2e1 mm",
+        "3.2 cm",
+        "0.032 m",
+        "1 1/4 in",
+        "1-1/4 in",
+        "5/4 in",
+        "1.25 inch",
+        "0.1 ft",
+        "32000 µm",
+        " 32 mm "
+      })
+  void aBoreThatIsALengthSuitsBothSchemaAndReader(String bore) {
+    String sound =
+        SampleFiles.text(SampleFiles.DISPLAY_ABOVE_SUMP)
+            .replace("\"bore\": \"32 mm\"", "\"bore\": \"" + bore + "\"");
+    assertThat(schema.validate(sound, InputFormat.JSON)).isEmpty();
+    assertThat(InstallationFile.readText(sound)).isInstanceOf(Reading.Read.class);
+  }
+
+  @ParameterizedTest
   @EnumSource(Form.class)
   void schemaAndReaderKnowTheSameFields(Form form) {
     JsonNode object = object(form);

@@ -57,6 +57,33 @@ class SoundFilesTest {
   }
 
   @Test
+  void anOutlineByItsCornersHasTheirAreaAndRim() {
+    Installation other = SampleFiles.read(SampleFiles.text(SampleFiles.EVERY_FORM));
+    Vessel lagoon = other.vessels().getFirst();
+    assertThat(lagoon.shape().areaAt(0)).isCloseTo(4.0, EXACTLY);
+    assertThat(lagoon.shape().rimLength()).isCloseTo(10.0, EXACTLY);
+    assertThat(lagoon.level()).isCloseTo(lagoon.rim() - 0.06, EXACTLY);
+  }
+
+  @Test
+  void waypointsAreSpreadByTheHeightThatEachLegCovers() {
+    // From the tee at 0.98 m up to 1.59 m and down to 1.46 m: 0.61 + 0.13 m, and 0.86 m to share.
+    assertThat(run("outlet-left").waypoints().getFirst().along())
+        .isCloseTo(0.61 + (1.6 - 0.74) / 2, EXACTLY);
+  }
+
+  @Test
+  void whatMayBeMeantButShouldBeLookedAtIsAWarning() {
+    String text =
+        SampleFiles.text(SampleFiles.DISPLAY_ABOVE_SUMP)
+            .replace("\"protection\": \"airGap\"", "\"protection\": \"none\"");
+    Reading reading = InstallationFile.readText(text);
+    assertThat(((Reading.Read) reading).warnings())
+        .extracting(Problem::path)
+        .containsExactly("supplies[0].protection");
+  }
+
+  @Test
   void aNameLeftOutIsTheIdInWords() {
     assertThat(run("main-drain").name()).isEqualTo("main drain");
   }

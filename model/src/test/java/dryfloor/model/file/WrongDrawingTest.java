@@ -242,4 +242,40 @@ class WrongDrawingTest {
             "what spills from here comes back",
             "leave spillsTo out where the water leaves the drawing");
   }
+
+  @Test
+  void aTableWithAWrongUnitIsToldOnce() {
+    Rejection.of(
+            "{ \"cylinder\": { \"diameter\": \"300 mm\", \"height\": \"600 mm\" } }",
+            "{ \"table\": { \"rimLength\": \"1 m\", \"points\": [[\"0 mm\", \"0 L\"], [\"600 mm\", \"42 kg\"]] } }")
+        .isOnly(
+            "vessels[4].shape.table.points[1][1]",
+            "\"42 kg\"",
+            "'42 kg' is a mass",
+            "the second of two is a volume such as \"120 L\"");
+  }
+
+  @Test
+  void aTableThatDoesNotRiseIsTold() {
+    Rejection.of(
+            "{ \"cylinder\": { \"diameter\": \"300 mm\", \"height\": \"600 mm\" } }",
+            "{ \"table\": { \"rimLength\": \"1 m\", \"points\": [[\"0 mm\", \"0 L\"], [\"600 mm\", \"42 L\"], [\"600 mm\", \"43 L\"]] } }")
+        .says(
+            "vessels[4].shape.table.points",
+            "[[\"0 mm\", \"0 L\"]",
+            "rise from point to point; point 3 does not",
+            "[[\"0 mm\", \"0 L\"], [\"100 mm\", \"60 L\"], ...]");
+  }
+
+  @Test
+  void cornersWhoseSidesCrossAreTold() {
+    Rejection.of(
+            "{ \"cylinder\": { \"diameter\": \"300 mm\", \"height\": \"600 mm\" } }",
+            "{ \"outline\": { \"height\": \"600 mm\", \"corners\": [[\"0 m\", \"0 m\"], [\"1 m\", \"1 m\"], [\"1 m\", \"0 m\"], [\"0 m\", \"2 m\"]] } }")
+        .says(
+            "vessels[4].shape.outline.corners",
+            "[[\"0 m\", \"0 m\"]",
+            "these corners enclose no area, or their sides cross",
+            "in order around the vessel");
+  }
 }

@@ -15,7 +15,7 @@ class WrongFieldTest {
         .isOnly(
             "vessels[0].riased",
             "\"riased\"",
-            "a vessel has no field 'riased'",
+            "unknown field 'riased' (vessel)",
             "did you mean 'raised'?");
   }
 
