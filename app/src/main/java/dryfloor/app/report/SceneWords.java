@@ -14,6 +14,9 @@ import java.util.Set;
 /** Puts an outcome into the words and numbers of a picture. */
 public final class SceneWords {
 
+  /** So many moments have room beside a picture; of longer stories only the turns are told. */
+  private static final int ROOM = 14;
+
   private final Wording wording;
   private final Outcome outcome;
   private final Amounts amounts;
@@ -137,10 +140,13 @@ public final class SceneWords {
   }
 
   private List<Scene.Moment> story() {
-    return new StoryDigest(wording)
-        .of(outcome.story()).stream()
-            .map(moment -> new Scene.Moment(moment.time(), moment.sentence()))
-            .toList();
+    StoryDigest digest = new StoryDigest(wording);
+    List<StoryDigest.Moment> all = digest.of(outcome.story());
+    List<StoryDigest.Moment> told =
+        all.size() <= ROOM
+            ? all
+            : digest.of(outcome.story().stream().filter(PictureStory::isTold).toList());
+    return told.stream().map(moment -> new Scene.Moment(moment.time(), moment.sentence())).toList();
   }
 
   private Scene.LevelLine levelLine(Outcome.VesselOutcome vessel) {
