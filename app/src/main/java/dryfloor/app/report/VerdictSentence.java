@@ -67,7 +67,7 @@ public final class VerdictSentence {
     String depth =
         floor.depth() >= 5e-4
             ? ", " + amounts().level(floor.depth()) + " deep"
-            : floor.volume() < floor.received() / 2 ? ", and leave it again" : ", a thin film";
+            : floor.volume() < floor.received() / 2 ? " and run off again" : ", a thin film";
     return amounts().volume(floor.received())
         + (fromOtherFloor ? " run on to " : " reach ")
         + wording.names().the(floor.id())
