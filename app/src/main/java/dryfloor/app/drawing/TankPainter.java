@@ -40,8 +40,7 @@ final class TankPainter {
     Optional.ofNullable(scene.waters().get(tank.id())).ifPresent(water -> water(tank, water));
     walls(tank);
     sheet.avoid(
-        Area.around(
-            paper.at(tank.left(), tank.rim()), paper.at(tank.right(), tank.bottom()), 0));
+        Area.around(paper.at(tank.left(), tank.rim()), paper.at(tank.right(), tank.bottom()), 0));
   }
 
   private void stand(Tank tank) {
