@@ -41,6 +41,7 @@ final class ControlTriggers {
     boolean actsWhenLow = actsWhenLow(levelSwitch.action());
     triggers.add(
         new Trigger(
+            levelSwitch.id() + " acts",
             () -> {
               double level = felt(unit);
               double above = level - levelSwitch.lower();
@@ -81,6 +82,7 @@ final class ControlTriggers {
     double bottom = network.places().get(unit.place()).table().bottom();
     triggers.add(
         new Trigger(
+            sensor.id() + " feels water",
             () ->
                 unit.fault() == ControlUnit.Fault.TRIPPED
                     ? -1

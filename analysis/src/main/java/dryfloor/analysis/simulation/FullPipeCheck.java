@@ -29,44 +29,51 @@ final class FullPipeCheck {
     this.builder = new BranchBuilder(network, state);
   }
 
-  /** Whether the pipe stays full if it is full now. */
-  boolean wouldStayFull(Pipe pipe) {
-    return wouldStayFull(pipe, false);
-  }
-
   /**
    * Whether a pipe that has taken air would stay full if it filled again: the opening that let the
    * air in must have been sealed, a hole by its own diameter of water and an end by half its bore,
    * or the water would part again at once.
+   *
+   * @param overCrest flow that passes its crest now, in the direction of the pipe (m³/s); at a full
+   *     junction, whose head will follow, that is what it goes on with
    */
-  boolean wouldStayFullAgain(Pipe pipe) {
-    return wouldStayFull(pipe, true);
+  boolean wouldStayFullAgain(Pipe pipe, double overCrest) {
+    PipeBranch through = solved(pipe);
+    return staysFull(pipe, through, touchesFullTee(pipe) ? overCrest : through.driven, true);
   }
 
-  private boolean wouldStayFull(Pipe pipe, boolean sealed) {
+  /** Whether the pipe stays full if it is full now. */
+  boolean wouldStayFull(Pipe pipe) {
+    PipeBranch through = solved(pipe);
+    return staysFull(pipe, through, through.driven, false);
+  }
+
+  private PipeBranch solved(Pipe pipe) {
     PipeBranch through = builder.through(pipe);
     through.solve(field.head(through.ends[0]), field.head(through.ends[1]), field.levels);
+    return through;
+  }
+
+  private boolean staysFull(Pipe pipe, PipeBranch through, double flow, boolean sealed) {
     double end = sealed ? pipe.bore() / 2 : 0;
-    return cover(pipe, 0, through.driven) > end
-        && cover(pipe, 1, through.driven) > end
+    double movingLoss = through.movingLoss(field.levels, 0);
+    return cover(pipe, 0, flow) > end
+        && cover(pipe, 1, flow) > end
         && crestHolds(pipe, through) > 0
         && holes(pipe).stream()
             .allMatch(
-                hole ->
-                    holePressure(
-                            pipe,
-                            hole,
-                            through.driven,
-                            through.movingLoss(field.levels, 0),
-                            sealed ? hole.seal() : 0)
-                        > 0);
+                hole -> holePressure(pipe, hole, flow, movingLoss, sealed ? hole.seal() : 0) > 0);
+  }
+
+  private boolean touchesFullTee(Pipe pipe) {
+    return pipe.legs().stream()
+        .map(Pipe.Leg::end)
+        .anyMatch(end -> end.atJunction() && state.teeFull[end.junction()]);
   }
 
   /** Flow (m³/s) that the pipe would carry if it were full now. */
   double flowIfFull(Pipe pipe) {
-    PipeBranch through = builder.through(pipe);
-    through.solve(field.head(through.ends[0]), field.head(through.ends[1]), field.levels);
-    return through.flow;
+    return solved(pipe).flow;
   }
 
   /**

@@ -15,6 +15,9 @@ final class PipeLaws {
   /** A powered valve opened less than this is shut. */
   private static final double SHUT = 1e-4;
 
+  /** Even the shortest way through a pipe costs what a union does (velocity heads). */
+  private static final double LEAST_LOSS = 0.08;
+
   private PipeLaws() {}
 
   /** The whole pipe, from its first end to its second. */
@@ -85,7 +88,7 @@ final class PipeLaws {
         pipe.bore(),
         length,
         pipe.roughness(),
-        loss,
+        Math.max(loss, LEAST_LOSS),
         pipe.viscosity(),
         pumps,
         firstEnd ? pipe.supplyHead() : 0,

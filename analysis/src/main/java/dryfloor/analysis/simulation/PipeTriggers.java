@@ -78,6 +78,7 @@ final class PipeTriggers {
       int at = side;
       triggers.add(
           new Trigger(
+              pipe.run() + " takes air at its end",
               () -> check.cover(pipe, at, through.driven),
               () -> {
                 story.tell(state.time, What.TAKES_AIR_AT_OPENING, pipe.run(), placeId(pipe, at));
@@ -87,6 +88,7 @@ final class PipeTriggers {
     for (HoleFixture hole : check.holes(pipe)) {
       triggers.add(
           new Trigger(
+              pipe.run() + " takes air at its siphon break",
               () ->
                   check.holePressure(
                       pipe, hole, through.driven, through.movingLoss(field.levels, 0), 0),
@@ -97,6 +99,7 @@ final class PipeTriggers {
     }
     triggers.add(
         new Trigger(
+            pipe.run() + " parts at its crest",
             () -> check.crestHolds(pipe, through),
             () -> {
               story.tell(state.time, What.COLUMN_PARTS, pipe.run(), "");
@@ -151,16 +154,32 @@ final class PipeTriggers {
     PipeEnd end = pipe.leg(side).end();
     PipeMode mode = state.pipes[i];
     if (end.atJunction() && state.teeFull[end.junction()]) {
-      triggers.add(new Trigger(() -> -1, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+      triggers.add(
+          new Trigger(
+              pipe.run() + " moves at a full junction",
+              () -> -1,
+              () -> mode.legs[side] = PipeMode.Leg.MOVING));
       return;
     }
     if (side == 0 && PipeLaws.isPumped(pipe, 0, state.board)) {
-      triggers.add(new Trigger(() -> -1, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+      triggers.add(
+          new Trigger(
+              pipe.run() + " is moved by its pump",
+              () -> -1,
+              () -> mode.legs[side] = PipeMode.Leg.MOVING));
       return;
     }
     PipeLaw law = PipeLaws.leg(pipe, side, state.board);
     triggers.add(
-        new Trigger(() -> wakes(pipe, side, law), () -> mode.legs[side] = PipeMode.Leg.MOVING));
+        new Trigger(
+            pipe.run() + " stands at its crest",
+            () -> standsAtCrest(pipe, side) ? -1 : NEVER,
+            () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
+    triggers.add(
+        new Trigger(
+            pipe.run() + " begins to move",
+            () -> wakes(pipe, side, law),
+            () -> mode.legs[side] = PipeMode.Leg.MOVING));
   }
 
   /** How far a column at rest is from being moved (m). */
@@ -178,7 +197,7 @@ final class PipeTriggers {
       return NEVER;
     }
     double far = WAKES - Math.abs(column - Math.min(belongs, pipe.crest()));
-    return Math.min(far, pipe.crest() - belongs);
+    return column < pipe.crest() - BRIM ? Math.min(far, pipe.crest() - belongs) : far;
   }
 
   private void addForMoving(int i, int side, List<Trigger> triggers) {
@@ -186,7 +205,11 @@ final class PipeTriggers {
     PipeMode mode = state.pipes[i];
     triggers.add(
         new Trigger(
-            () -> rises(pipe, side) ? pipe.crest() - BRIM - column(pipe, side) : NEVER,
+            pipe.run() + " stands at its crest",
+            () ->
+                rises(pipe, side) || standsAtCrest(pipe, side)
+                    ? pipe.crest() - column(pipe, side) - (standsAtCrest(pipe, side) ? BRIM : 0)
+                    : NEVER,
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
     PipeEnd end = pipe.leg(side).end();
     boolean atFullTee = end.atJunction() && state.teeFull[end.junction()];
@@ -196,6 +219,7 @@ final class PipeTriggers {
       PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
       triggers.add(
           new Trigger(
+              pipe.run() + " comes to rest",
               () -> {
                 if (fed && fedFlow(i, side) > NOTHING) {
                   return NEVER;
@@ -217,10 +241,14 @@ final class PipeTriggers {
     PipeMode mode = state.pipes[i];
     triggers.add(
         new Trigger(
-            () -> pipe.crest() - BRIM - column(pipe, side),
+            pipe.run() + " has filled",
+            () -> pipe.crest() - column(pipe, side),
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
     triggers.add(
-        new Trigger(() -> fedFlow(i, side) - NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+        new Trigger(
+            pipe.run() + " fills no more",
+            () -> fedFlow(i, side) - NOTHING,
+            () -> mode.legs[side] = PipeMode.Leg.MOVING));
   }
 
   private void addForBrimful(int i, int side, List<Trigger> triggers) {
@@ -233,28 +261,46 @@ final class PipeTriggers {
         boolean reachesCrest = !pipe.leg(far).negligible();
         triggers.add(
             new Trigger(
+                pipe.run() + " primes",
                 () ->
-                    (reachesCrest || fedFlow(i, side) > NOTHING) && check.wouldStayFullAgain(pipe)
+                    (reachesCrest || fedFlow(i, side) > NOTHING)
+                            && check.wouldStayFullAgain(pipe, overCrest(i))
                         ? -1
                         : NEVER,
                 () -> prime(i)));
       }
       triggers.add(
-          new Trigger(() -> branch.driven + NOTHING, () -> mode.legs[side] = PipeMode.Leg.MOVING));
+          new Trigger(
+              pipe.run() + " falls back from its crest",
+              () -> branch.driven + NOTHING,
+              () -> mode.legs[side] = PipeMode.Leg.MOVING));
     }
     if (pipe.leg(far).negligible()) {
       boolean lifted = !pipe.leg(side).negligible();
       triggers.add(
           new Trigger(
+              pipe.run() + " primes at its end",
               () ->
                   ((lifted && branch.flow > NOTHING) || bothCovered(pipe))
-                          && check.wouldStayFullAgain(pipe)
+                          && check.wouldStayFullAgain(pipe, overCrest(i))
                       ? -1
                       : NEVER,
               () -> prime(i)));
     } else if (mode.legs[far] == PipeMode.Leg.AT_REST || mode.legs[far] == PipeMode.Leg.MOVING) {
       addForFarLeg(i, side, triggers);
     }
+  }
+
+  /** Flow over the crest in the direction of the pipe (m³/s). */
+  private double overCrest(int i) {
+    double sum = 0;
+    for (int side = 0; side < 2; side++) {
+      if (state.pipes[i].legs[side] == PipeMode.Leg.BRIMFUL) {
+        double flow = field.pipes[i].legs().get(side).map(branch -> branch.flow).orElse(0.0);
+        sum += side == 0 ? flow : -flow;
+      }
+    }
+    return sum;
   }
 
   private boolean bothCovered(Pipe pipe) {
@@ -273,11 +319,14 @@ final class PipeTriggers {
       double clearing = Siphon.airClearingVelocity(pipe.bore(), Math.PI / 2) * pipe.area();
       triggers.add(
           new Trigger(
+              pipe.run() + " begins to fill",
               () -> {
                 double slow = lifted ? NOTHING - branch.flow : clearing - branch.flow;
                 double shallow = lifted ? -1 : pipe.crest() + pipe.bore() - belongs(pipe, side);
                 double needed = Math.max(slow, shallow);
-                return needed <= 0 && !check.wouldStayFullAgain(pipe) ? NEVER : needed;
+                return needed <= 0 && !check.wouldStayFullAgain(pipe, overCrest(i))
+                    ? NEVER
+                    : needed;
               },
               fill));
     }
@@ -285,6 +334,7 @@ final class PipeTriggers {
       PipeBranch beyond = check.farLeg(pipe, far);
       triggers.add(
           new Trigger(
+              pipe.run() + " backs up",
               () -> branch.flow > NOTHING ? check.capacity(beyond, pipe) - branch.flow : NEVER,
               () -> mode.legs[far] = PipeMode.Leg.MOVING));
     }
@@ -295,6 +345,11 @@ final class PipeTriggers {
     PipeMode mode = state.pipes[i];
     mode.full = true;
     story.tell(state.time, What.RUN_PRIMES, pipe.run(), "");
+  }
+
+  /** Whether a leg is full and the water at its end keeps it so. */
+  private boolean standsAtCrest(Pipe pipe, int side) {
+    return column(pipe, side) >= pipe.crest() - BRIM && belongs(pipe, side) >= pipe.crest();
   }
 
   private boolean rises(Pipe pipe, int side) {

@@ -8,7 +8,9 @@ import dryfloor.analysis.network.PoweredPart;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -27,6 +29,7 @@ public final class Simulation {
 
   private static final int MOST_STEPS = 60_000;
   private static final int MOST_ACTIONS_AT_ONCE = 400;
+  private static final int TOLD_OF_A_LOOP = 6;
   private static final double SMALLEST_STEP = 1e-9;
   private static final double FIRST_STEP = 0.05;
 
@@ -224,6 +227,7 @@ public final class Simulation {
 
   /** Does what is due at this moment until nothing more is. */
   private void settle() {
+    Deque<String> last = new ArrayDeque<>();
     for (int action = 0; action < MOST_ACTIONS_AT_ONCE; action++) {
       agenda.doDue();
       controlTriggers.runTimers();
@@ -240,9 +244,17 @@ public final class Simulation {
         keepStart();
         return;
       }
-      due.ifPresent(trigger -> trigger.action().run());
+      due.ifPresent(
+          trigger -> {
+            trigger.action().run();
+            last.addLast(trigger.what());
+          });
+      if (last.size() > TOLD_OF_A_LOOP) {
+        last.removeFirst();
+      }
     }
-    throw new NoAnswer("its parts switch to and fro without end; " + where());
+    throw new NoAnswer(
+        "its parts switch to and fro without end (" + String.join(", ", last) + "); " + where());
   }
 
   private String where() {

@@ -33,17 +33,25 @@ final class TeeTriggers {
     for (int i = 0; i < network.tees().size(); i++) {
       int tee = i;
       if (state.teeFull[i]) {
-        triggers.add(new Trigger(() -> air(tee), () -> open(tee)));
+        triggers.add(new Trigger(name(tee) + " takes air", () -> air(tee), () -> open(tee)));
       } else if (state.teeRunsOff[i]) {
         triggers.add(
             new Trigger(
+                name(tee) + " has run off",
                 () -> depth(tee) - network.tees().get(tee).bore() / 2,
                 () -> state.teeRunsOff[tee] = false));
       } else {
         triggers.add(
-            new Trigger(() -> network.tees().get(tee).bore() - depth(tee), () -> close(tee)));
+            new Trigger(
+                name(tee) + " is full",
+                () -> network.tees().get(tee).bore() - depth(tee),
+                () -> close(tee)));
       }
     }
+  }
+
+  private String name(int tee) {
+    return network.tees().get(tee).id();
   }
 
   private double depth(int tee) {

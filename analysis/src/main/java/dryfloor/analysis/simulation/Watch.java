@@ -50,6 +50,7 @@ final class Watch {
         int pump = i;
         triggers.add(
             new Trigger(
+                part.id() + " sucks air",
                 () -> field.levels[part.inlet()] - part.inletElevation() - PumpSuction.SKIN,
                 () -> suckAir(pump, part)));
       }
