@@ -1,5 +1,6 @@
 package dryfloor.analysis.installation;
 
+import dryfloor.analysis.outcome.Ledger;
 import dryfloor.model.Conditions;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
@@ -29,6 +30,9 @@ import java.util.function.Consumer;
  * belong to a vessel are measured from its inside bottom, all others are elevations (m).
  */
 public final class Plan {
+
+  /** Where a floor spills that is the last one drawn. */
+  public static final String BEYOND = Ledger.BEYOND;
 
   private final String name;
   private double celsius = 25;
@@ -85,7 +89,7 @@ public final class Plan {
   }
 
   public Plan floor(String id, double area, double sill, String spillsTo) {
-    return floor(id, area, sill, Optional.of(spillsTo));
+    return floor(id, area, sill, Optional.of(spillsTo).filter(to -> !to.equals(BEYOND)));
   }
 
   private Plan floor(String id, double area, double sill, Optional<String> spillsTo) {
