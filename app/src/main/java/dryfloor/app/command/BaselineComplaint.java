@@ -1,7 +1,7 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.sweep.BaselineProblem;
-import dryfloor.app.report.StorySentence;
+import dryfloor.app.report.StoryDigest;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
@@ -15,13 +15,11 @@ final class BaselineComplaint {
 
   static Problem of(Installation installation, BaselineProblem problem) {
     Wording wording = Wording.of(installation, Units.METRIC);
-    StorySentence sentence = new StorySentence(wording);
+    StoryDigest digest = new StoryDigest(wording);
     String story =
         problem.outcome().stream()
-            .flatMap(outcome -> outcome.story().stream())
-            .map(
-                event ->
-                    "\n    " + wording.amounts().time(event.time()) + "  " + sentence.of(event))
+            .flatMap(outcome -> digest.of(outcome.story()).stream())
+            .map(moment -> "\n    " + moment.time() + "  " + moment.sentence())
             .collect(Collectors.joining());
     return new Problem(
         1,

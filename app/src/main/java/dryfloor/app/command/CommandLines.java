@@ -20,6 +20,7 @@ public final class CommandLines {
     return new CommandLine(new DryfloorCommand())
         .addSubcommand(new CheckCommand(workplace))
         .addSubcommand(new TellCommand(workplace))
+        .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))
         .addSubcommand(new ValidateCommand(workplace))
         .addSubcommand(new NewCommand(workplace))

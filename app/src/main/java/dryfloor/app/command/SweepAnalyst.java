@@ -21,7 +21,9 @@ public final class SweepAnalyst implements Analyst {
 
   @Override
   public Outcome normal(Installation installation) throws BaselineProblem {
-    return Sweep.everyFailure(installation, 1, Progress.NONE).normal();
+    return Sweep.everyFailure(
+            installation, Runtime.getRuntime().availableProcessors(), Progress.NONE)
+        .normal();
   }
 
   @Override

@@ -12,9 +12,10 @@ import java.util.Locale;
  */
 public record Amounts(Units units) {
 
-  /** Less than a drop (m³) is rounding, not water. */
-  private static final double DROP = 5e-8;
+  /** Less than half a millilitre (m³) is no water worth telling. */
+  private static final double DROP = 5e-7;
 
+  private static final double SOON = 0.05;
   private static final double LITRE_PER_HOUR = 1e-3 / 3600;
   private static final double US_GALLON_PER_HOUR = 231 * 0.0254 * 0.0254 * 0.0254 / 3600;
 
@@ -37,9 +38,14 @@ public record Amounts(Units units) {
     return signed(level(metres));
   }
 
+  /** Whether a volume (m³) is worth telling. */
+  boolean isWater(double cubicMetres) {
+    return Math.abs(cubicMetres) >= DROP;
+  }
+
   /** A volume (m³). */
   public String volume(double cubicMetres) {
-    if (Math.abs(cubicMetres) < DROP) {
+    if (!isWater(cubicMetres)) {
       return volumeZero();
     }
     return switch (units) {
@@ -53,7 +59,7 @@ public record Amounts(Units units) {
 
   /** A change of volume (m³), with its sign. */
   public String volumeChange(double cubicMetres) {
-    return Math.abs(cubicMetres) < DROP ? volumeZero() : signed(volume(cubicMetres));
+    return isWater(cubicMetres) ? signed(volume(cubicMetres)) : volumeZero();
   }
 
   /** A flow (m³/s) by the hour, as one that goes on is best understood. */
@@ -66,7 +72,7 @@ public record Amounts(Units units) {
 
   /** A time (s). */
   public String time(double seconds) {
-    return seconds == 0 ? "0 s" : format().time(seconds);
+    return Math.abs(seconds) < SOON ? "0 s" : format().time(seconds);
   }
 
   /** A long time (s) in hours only, as unattended time is spoken of: "72 h". */

@@ -53,8 +53,9 @@ public final class CheckReport {
                         + FailureNames.name(worst.failure(), wording.installation())
                         + ": "
                         + Whereabouts.of(wording, worst.outcome())
-                        + ", first after "
+                        + " ("
                         + Whereabouts.time(wording, worst.outcome())
+                        + ")"
                         + "."));
     lines.blank();
   }
@@ -71,21 +72,24 @@ public final class CheckReport {
     TextTable table =
         new TextTable(
             Column.left("answer"),
-            Column.left("failure"),
-            Column.left("where the water is"),
-            Column.left("margin"),
-            Column.right("time"),
-            Column.left("id"));
+            Column.broken("failure", 44),
+            Column.broken("where the water is", 32),
+            Column.broken("margin", 20),
+            Column.right("time"));
     for (FailureResult result : sweep.worstFirst()) {
       row(table, result);
     }
     lines.table(table);
+    lines.blank();
+    lines.paragraph(
+        "",
+        "'dryfloor tell FILE FAILURE' tells one in full; a part of its name is enough. Ids: "
+            + "'dryfloor list FILE'.");
   }
 
   private void row(TextTable table, FailureResult result) {
     String answer = lines.ink().answer(Answer.of(result));
     String name = FailureNames.name(result.failure(), wording.installation());
-    String id = lines.ink().faint(FailureNames.id(result.failure()));
     switch (result) {
       case FailureResult.Answered answered -> {
         Outcome outcome = answered.outcome();
@@ -94,10 +98,9 @@ public final class CheckReport {
             name,
             Whereabouts.of(wording, outcome),
             Whereabouts.margin(wording, outcome),
-            Whereabouts.time(wording, outcome),
-            id);
+            Whereabouts.time(wording, outcome));
       }
-      case FailureResult.Unanswered unanswered -> table.row(answer, name, "", "", "", id);
+      case FailureResult.Unanswered unanswered -> table.row(answer, name, "", "", "");
       case FailureResult.Skipped skipped -> {}
     }
   }

@@ -27,6 +27,9 @@ final class LedgerSection {
     }
     for (Ledger.Standing standing : ledger.standing()) {
       double gained = standing.after() - standing.before();
+      if (!wording.amounts().isWater(gained)) {
+        continue;
+      }
       table.row(
           wording.names().label(standing.id()),
           "",
@@ -40,10 +43,18 @@ final class LedgerSection {
             + ".");
   }
 
+  /** Pipes are filled and emptied as well as passed through. */
+  private static String run(Ledger.Entry entry, String path) {
+    if (entry.from().equals(entry.path())) {
+      return "emptying itself";
+    }
+    return entry.to().equals(entry.path()) ? "filling it" : "through " + path;
+  }
+
   private static String way(Wording wording, Ledger.Entry entry) {
     String path = wording.names().the(entry.path());
     return switch (entry.way()) {
-      case RUN -> "through " + path;
+      case RUN -> run(entry, path);
       case WEIR -> "over " + path;
       case RIM -> "over its rim";
       case SILL -> "over its sill";

@@ -127,10 +127,10 @@ public final class SceneWords {
   }
 
   private List<Scene.Moment> story() {
-    StorySentence sentence = new StorySentence(wording);
-    return outcome.story().stream()
-        .map(event -> new Scene.Moment(amounts.time(event.time()), sentence.of(event)))
-        .toList();
+    return new StoryDigest(wording)
+        .of(outcome.story()).stream()
+            .map(moment -> new Scene.Moment(moment.time(), moment.sentence()))
+            .toList();
   }
 
   private Scene.LevelLine levelLine(Outcome.VesselOutcome vessel) {

@@ -1,7 +1,6 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.outcome.StoryEvent;
 
 /** The chain of events, each cause before its effect. */
 final class StorySection {
@@ -15,11 +14,10 @@ final class StorySection {
     if (outcome.story().isEmpty()) {
       lines.add("  Nothing that shows.");
     }
-    StorySentence sentence = new StorySentence(wording);
-    for (StoryEvent event : outcome.story()) {
-      String time = wording.amounts().time(event.time());
-      String padding = " ".repeat(Math.max(1, TIME_WIDTH - time.length()));
-      lines.paragraph(padding + time + "  ", " ".repeat(TIME_WIDTH + 2), sentence.of(event));
+    for (StoryDigest.Moment moment : new StoryDigest(wording).of(outcome.story())) {
+      String padding = " ".repeat(Math.max(1, TIME_WIDTH - moment.time().length()));
+      lines.paragraph(
+          padding + moment.time() + "  ", " ".repeat(TIME_WIDTH + 2), moment.sentence());
     }
   }
 }

@@ -13,15 +13,22 @@ final class TextTable {
   private final List<Column> columns;
   private final List<List<String>> rows = new ArrayList<>();
 
-  /** A column and the side on which its cells end. */
-  record Column(String heading, boolean toTheRight) {
+  /** A column, the side on which its cells end, and how wide they may be. */
+  record Column(String heading, boolean toTheRight, int widest) {
+
+    private static final int ANY = 1000;
 
     static Column left(String heading) {
-      return new Column(heading, false);
+      return new Column(heading, false, ANY);
     }
 
     static Column right(String heading) {
-      return new Column(heading, true);
+      return new Column(heading, true, ANY);
+    }
+
+    /** Whose cells are broken between words where they are wider than this. */
+    static Column broken(String heading, int widest) {
+      return new Column(heading, false, widest);
     }
   }
 
@@ -35,7 +42,31 @@ final class TextTable {
       throw new IllegalArgumentException(
           "a row of " + cells.length + " cells in a table of " + columns.size() + " columns");
     }
-    rows.add(List.of(cells));
+    List<List<String>> broken = new ArrayList<>();
+    for (int i = 0; i < cells.length; i++) {
+      broken.add(broken(cells[i], columns.get(i).widest()));
+    }
+    int height = broken.stream().mapToInt(List::size).max().orElse(0);
+    for (int line = 0; line < height; line++) {
+      int number = line;
+      rows.add(broken.stream().map(cell -> number < cell.size() ? cell.get(number) : "").toList());
+    }
+  }
+
+  private static List<String> broken(String cell, int widest) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : cell.split(" ", -1)) {
+      if (!line.isEmpty() && width(line.toString()) + 1 + width(word) > widest) {
+        lines.add(line.toString());
+        line = new StringBuilder("  ");
+      } else if (!line.isEmpty()) {
+        line.append(' ');
+      }
+      line.append(word);
+    }
+    lines.add(line.toString());
+    return lines;
   }
 
   /** The lines, headings first and in the ink of headings. */

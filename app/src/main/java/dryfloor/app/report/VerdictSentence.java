@@ -2,10 +2,14 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
+import java.util.Comparator;
 import java.util.List;
 
 /** The answer in a sentence or two that the owner of the building understands aloud. */
 public final class VerdictSentence {
+
+  /** Nobody has time to act within this (s). */
+  private static final double AT_ONCE = 1;
 
   private final Wording wording;
 
@@ -29,11 +33,12 @@ public final class VerdictSentence {
     List<String> floors =
         outcome.floors().stream()
             .filter(floor -> floor.received() > 0 || floor.firstWet().isPresent())
+            .sorted(Comparator.comparingDouble(floor -> floor.firstWet().orElse(Double.MAX_VALUE)))
             .map(this::floor)
             .toList();
     String first =
         outcome.firstWetFloor().isPresent()
-            ? ", first after " + amounts().time(outcome.firstWetFloor().getAsDouble())
+            ? ", " + first(outcome.firstWetFloor().getAsDouble())
             : "";
     String beyond =
         outcome.beyond() > 0
@@ -43,6 +48,10 @@ public final class VerdictSentence {
         + first
         + "."
         + beyond;
+  }
+
+  private String first(double time) {
+    return time < AT_ONCE ? "at once" : "first after " + amounts().time(time);
   }
 
   private String floor(Outcome.FloorOutcome floor) {
@@ -104,9 +113,7 @@ public final class VerdictSentence {
     double away = wording.installation().conditions().away();
     return " It goes on at "
         + amounts().hourlyFlow(continues.rate())
-        + " until somebody comes: "
-        + amounts().volume(continues.rate() * away)
-        + " in "
+        + " until somebody comes; this is how much it is after "
         + amounts().hours(away)
         + ".";
   }

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 /** Where the water ended up, in the few words that a line of a table has room for. */
 final class Whereabouts {
 
-  private static final double DROP = 5e-8;
   private static final int PLACES_NAMED = 2;
 
   private Whereabouts() {}
@@ -16,7 +15,7 @@ final class Whereabouts {
   /** "34 L cellar floor, 5 L beyond the drawing"; what was caught; or that nothing left. */
   static String of(Wording wording, Outcome outcome) {
     return switch (outcome.verdict()) {
-      case WET -> named(wording, onFloors(outcome));
+      case WET -> named(wording, onFloors(wording, outcome));
       case CAUGHT -> named(wording, catches(wording, outcome));
       case DRY -> "all in its vessels";
     };
@@ -47,17 +46,18 @@ final class Whereabouts {
         outcome.vessels().stream()
             .filter(vessel -> isBasin(wording, vessel.id()))
             .map(v -> new Outcome.Passed(v.id(), v.volumeAfter() - v.volumeBefore()));
-    return mostFirst(Stream.concat(basins, outcome.drained().stream()));
+    return mostFirst(wording, Stream.concat(basins, outcome.drained().stream()));
   }
 
-  private static List<Outcome.Passed> onFloors(Outcome outcome) {
+  private static List<Outcome.Passed> onFloors(Wording wording, Outcome outcome) {
     return mostFirst(
+        wording,
         outcome.floors().stream().map(floor -> new Outcome.Passed(floor.id(), floor.received())));
   }
 
-  private static List<Outcome.Passed> mostFirst(Stream<Outcome.Passed> places) {
+  private static List<Outcome.Passed> mostFirst(Wording wording, Stream<Outcome.Passed> places) {
     return places
-        .filter(place -> place.volume() > DROP)
+        .filter(place -> place.volume() > 0 && wording.amounts().isWater(place.volume()))
         .sorted(Comparator.comparingDouble(Outcome.Passed::volume).reversed())
         .toList();
   }

@@ -70,6 +70,7 @@ class BadInputTest {
       strings = {
         "check",
         "tell",
+        "list",
         "tell x.json",
         "draw",
         "validate",
@@ -89,7 +90,7 @@ class BadInputTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "check", "tell", "draw", "validate", "new", "completion"})
+  @ValueSource(strings = {"", "check", "tell", "list", "draw", "validate", "new", "completion"})
   void helpIsThereForEverything(String command) {
     Desk desk = new Desk();
     assertThat(desk.run((command + " --help").strip().split(" ", -1))).isZero();

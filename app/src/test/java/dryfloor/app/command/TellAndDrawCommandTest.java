@@ -82,6 +82,15 @@ class TellAndDrawCommandTest {
   }
 
   @Test
+  void failuresAreListedWithTheirIds() throws IOException {
+    Desk desk = new Desk();
+    assertThat(desk.run("list", drawing())).isZero();
+    assertThat(desk.out())
+        .contains("power-lost.building", "Power lost in the whole building")
+        .containsSubsequence("siphon-break-blocked.return-break", "Siphon break blocked");
+  }
+
+  @Test
   void aMissingAnswerSaysWhy() throws IOException {
     Desk desk =
         new Desk().answers(new FailureResult.Unanswered(new Failure.NobodyComesBack(), "too long"));

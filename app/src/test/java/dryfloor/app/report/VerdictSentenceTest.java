@@ -28,7 +28,8 @@ class VerdictSentenceTest {
     assertThat(say(SampleOutcome.endless(), Units.METRIC))
         .endsWith(
             "5.0 L of it run on beyond the drawing."
-                + " It goes on at 12 L/h until somebody comes: 864 L in 72 h.");
+                + " It goes on at 12 L/h until somebody comes; this is how much it is"
+                + " after 72 h.");
   }
 
   @Test

@@ -1,0 +1,66 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.outcome.StoryEvent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The story as it is told: what happens over and over is told twice, and how often it goes on. */
+public final class StoryDigest {
+
+  private static final int TOLD = 2;
+
+  /** Up to so many times are told one by one. */
+  private static final int FEW = 4;
+
+  private final StorySentence sentence;
+  private final Amounts amounts;
+
+  /** Stories about this installation. */
+  public StoryDigest(Wording wording) {
+    this.sentence = new StorySentence(wording);
+    this.amounts = wording.amounts();
+  }
+
+  /**
+   * A moment of the story.
+   *
+   * @param time as it is spoken
+   */
+  public record Moment(String time, String sentence) {}
+
+  /** What makes two events the same. */
+  private record Kind(StoryEvent.What what, String subject, String other) {
+
+    static Kind of(StoryEvent event) {
+      return new Kind(event.what(), event.subject(), event.other());
+    }
+  }
+
+  /** The moments worth telling, in order. */
+  public List<Moment> of(List<StoryEvent> story) {
+    Map<Kind, List<StoryEvent>> alike = story.stream().collect(Collectors.groupingBy(Kind::of));
+    Map<Kind, Integer> told = new HashMap<>();
+    List<Moment> moments = new ArrayList<>();
+    for (StoryEvent event : story) {
+      List<StoryEvent> all = alike.getOrDefault(Kind.of(event), List.of());
+      int number = told.merge(Kind.of(event), 1, Integer::sum);
+      if (all.size() <= FEW || number <= TOLD) {
+        boolean last = all.size() > FEW && number == TOLD;
+        String text = sentence.of(event) + (last ? further(all) : "");
+        moments.add(new Moment(amounts.time(event.time()), text));
+      }
+    }
+    return moments;
+  }
+
+  private String further(List<StoryEvent> all) {
+    return " This happens "
+        + (all.size() - TOLD)
+        + " more times, the last time after "
+        + amounts.time(all.getLast().time())
+        + ".";
+  }
+}

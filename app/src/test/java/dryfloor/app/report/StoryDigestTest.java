@@ -1,0 +1,46 @@
+package dryfloor.app.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.analysis.outcome.StoryEvent.What;
+import dryfloor.app.sample.SampleInstallation;
+import dryfloor.app.sample.SampleOutcome;
+import dryfloor.model.unit.Units;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class StoryDigestTest {
+
+  @Test
+  void whatHappensOverAndOverIsToldTwiceAndCounted() {
+    assertThat(digest(cycles(30)).stream().map(StoryDigest.Moment::sentence))
+        .containsExactly(
+            "The top-off pump starts.",
+            "The top-off pump stops.",
+            "The top-off pump starts. This happens 28 more times, the last time after 29 min.",
+            "The top-off pump stops. This happens 28 more times, the last time after 29 min 10 s.");
+  }
+
+  @Test
+  void aFewTimesAreToldOneByOne() {
+    assertThat(digest(cycles(4))).hasSize(8);
+  }
+
+  private static List<StoryEvent> cycles(int count) {
+    return IntStream.range(0, count)
+        .boxed()
+        .flatMap(
+            i ->
+                Stream.of(
+                    SampleOutcome.event(60 * i, What.STARTS, "top-off-pump", "", -1),
+                    SampleOutcome.event(60 * i + 10, What.STOPS, "top-off-pump", "", -1)))
+        .toList();
+  }
+
+  private static List<StoryDigest.Moment> digest(List<StoryEvent> story) {
+    return new StoryDigest(Wording.of(SampleInstallation.get(), Units.METRIC)).of(story);
+  }
+}
