@@ -95,8 +95,8 @@ final class Salt {
   }
 
   /**
-   * How many parts a step is cut into: so many that in none a place gets more than a small share of its
-   * water from a place whose salinity is another. What circulates at one salinity cuts nothing.
+   * How many parts a step is cut into: so many that in none a place gets more than a small share of
+   * its water from a place whose salinity is another. What circulates at one salinity cuts nothing.
    */
   private int parts(double[] salt, double[] before, double[] moved) {
     double[] exchanged = new double[before.length];

@@ -21,7 +21,7 @@ import java.util.function.Consumer;
 public final class DisplayAboveSump {
 
   private Consumer<RunPlan> moreOfTheReturn = r -> {};
-  private double breakAt = 0.585;
+  private double outletAt = 0.55;
   private String displayStandsIn = "hall";
   private boolean check;
 
@@ -30,8 +30,9 @@ public final class DisplayAboveSump {
     return new DisplayAboveSump().plan().draw();
   }
 
-  public DisplayAboveSump siphonBreakAt(double height) {
-    breakAt = height;
+  /** Height of the return's outlet above the display's bottom (m). */
+  public DisplayAboveSump outletAt(double height) {
+    outletAt = height;
     return this;
   }
 
@@ -84,15 +85,15 @@ public final class DisplayAboveSump {
 
   private void returnLine(RunPlan r) {
     r.from("chamber", 0.05)
-        .to("display", 0.55)
-        .length(5.2)
+        .to("display", outletAt)
+        .length(5.75 - outletAt)
         .by(0.07, 0.5)
         .by(4.55, 5.0)
         .pump("return-pump", 0.2, "main", 0, 7, 0.6, 5, 1.2, 0);
     if (check) {
       r.checkValve("check-valve", 0.4);
     }
-    r.siphonBreak("siphon-break", 5.15, "display", breakAt, 0.006);
+    r.siphonBreak("siphon-break", 5.15, "display", 0.585, 0.006);
     moreOfTheReturn.accept(r);
   }
 }

@@ -27,7 +27,11 @@ public final class EverythingHouse {
             .plan()
             .settings(
                 new FailureSettings(
-                    List.of(), List.of(new FailureSettings.HandTopUp("sump", 0.02)), 1e-6, 1800, 1.5))
+                    List.of(),
+                    List.of(new FailureSettings.HandTopUp("sump", 0.02)),
+                    1e-6,
+                    1800,
+                    1.5))
             .circuit("life", 3600)
             .drain("sewer", -0.4)
             .mains("mains", 1.5, 300_000)
@@ -67,9 +71,10 @@ public final class EverythingHouse {
             "top-off",
             r ->
                 r.from("reservoir", 0.05)
-                    .to("chamber", 0.55)
+                    .to("chamber", 0.7)
                     .bore(0.008)
                     .length(2)
+                    .by(0.9, 1.2)
                     .pump("top-off-pump", 0.1, "life", 0, 2, 0.02, 0))
         .run("raceway-lip", r -> r.fromLip("raceway", 0.3).to("sump", 0.45).bore(0.05).length(1))
         .run("riser", r -> r.fromJunction("manifold").to("raceway", 0.25).length(1.5));

@@ -144,8 +144,7 @@ public record Lifted(double by) {
               h.count(),
               h.coveredBy());
       case Part.Joint j ->
-          new Part.Joint(
-              j.id(), j.name(), j.along(), j.elevation() + by, j.kind(), j.standsIn());
+          new Part.Joint(j.id(), j.name(), j.along(), j.elevation() + by, j.kind(), j.standsIn());
       case Part.Strainer strainer -> strainer;
       case Part.Restrictor restrictor -> restrictor;
       case Part.Device d ->
@@ -163,21 +162,14 @@ public record Lifted(double by) {
   }
 
   private CirculationPump lift(CirculationPump p) {
-    return new CirculationPump(
-        p.id(), p.name(), p.vessel(), p.inlet() + by, p.flow(), p.power());
+    return new CirculationPump(p.id(), p.name(), p.vessel(), p.inlet() + by, p.flow(), p.power());
   }
 
   private Control lift(Control control) {
     return switch (control) {
       case Control.LevelSwitch s ->
           new Control.LevelSwitch(
-              s.id(),
-              s.name(),
-              s.vessel(),
-              s.lower() + by,
-              s.upper() + by,
-              s.action(),
-              s.drives());
+              s.id(), s.name(), s.vessel(), s.lower() + by, s.upper() + by, s.action(), s.drives());
       case Control.LeakSensor sensor -> sensor;
       case Control.Timer timer -> timer;
       case Control.HandSwitch handSwitch -> handSwitch;

@@ -15,8 +15,8 @@ import dryfloor.analysis.outcome.StoryEvent.What;
 import org.junit.jupiter.api.Test;
 
 /**
- * The drain of {@link DisplayAboveSump} is blocked, worked out by hand. All its water is 980.50637 L
- * (see {@link PowerLossByHandTest}).
+ * The drain of {@link DisplayAboveSump} is blocked, worked out by hand. All its water is 980.50637
+ * L (see {@link PowerLossByHandTest}).
  *
  * <pre>
  * What stays below (L):
@@ -62,7 +62,8 @@ class BlockedDrainByHandTest {
 
   @Test
   void aHalfBlockedDrainOnlyRaisesTheDisplay() {
-    Outcome outcome = Trial.after(DisplayAboveSump.asDrawn(), new Failure.RunClogs("drain", Degree.BY_HALF));
+    Outcome outcome =
+        Trial.after(DisplayAboveSump.asDrawn(), new Failure.RunClogs("drain", Degree.BY_HALF));
 
     assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
     assertThat(outcome.margin().vessel()).contains("display");

@@ -81,8 +81,11 @@ class LeaksAndFloorsTest {
                     .vessel(
                         "inner",
                         box(2, 1, 0.1),
-                        v -> v.in("outer").raised(0.01).level(0).role(
-                            dryfloor.model.element.Vessel.Role.BASIN)),
+                        v ->
+                            v.in("outer")
+                                .raised(0.01)
+                                .level(0)
+                                .role(dryfloor.model.element.Vessel.Role.BASIN)),
                 "inner",
                 0.01)
             .draw();

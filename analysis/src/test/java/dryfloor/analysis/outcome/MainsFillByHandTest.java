@@ -49,8 +49,7 @@ class MainsFillByHandTest {
     double in = FLOW * AWAY * 1000;
     assertThat(outcome.verdict()).isEqualTo(Verdict.WET);
     assertThat(outcome.ending()).isInstanceOf(Ending.Continues.class);
-    assertThat(((Ending.Continues) outcome.ending()).rate())
-        .isCloseTo(FLOW, withPercentage(0.1));
+    assertThat(((Ending.Continues) outcome.ending()).rate()).isCloseTo(FLOW, withPercentage(0.1));
     assertSupplied(outcome, "mains").isCloseToLitres(in);
     assertSpilled(outcome, "reservoir").isCloseToLitres(in - 100.7);
     // The room, 12 m² with a sill of 50 mm, keeps 600 L and the head over its sill; the rest is
@@ -120,8 +119,7 @@ class MainsFillByHandTest {
     assertLitresOn(outcome, "room").isNothing();
     // With the basin's drain blocked as well the basin fills: 1.6 · 0.15 m³ less the 0.5 m² of the
     // reservoir from 10 mm up, 0.07 m³, hold 170 L to the rim; then the floor gets the rest.
-    Outcome blocked =
-        Trial.after(installation, new Failure.BasinDrainBlocked("bund-drain"), STUCK);
+    Outcome blocked = Trial.after(installation, new Failure.BasinDrainBlocked("bund-drain"), STUCK);
     assertThat(blocked.verdict()).isEqualTo(Verdict.WET);
     assertThat(blocked.firstWetFloor().orElseThrow())
         .isCloseTo((0.1 + 0.17) / FLOW, withPercentage(1));

@@ -28,6 +28,8 @@ class PowerLossByHandTest {
   private static final Failure POWER_LOST = new Failure.BuildingLosesPower();
 
   /**
+   *
+   *
    * <pre>
    * The display drains back to the siphon break at 585 mm:     737.100 L
    * then the short leg of the return, 0.2 m, falls into it, all but what stands in it up to the
@@ -53,6 +55,8 @@ class PowerLossByHandTest {
   }
 
   /**
+   *
+   *
    * <pre>
    * Without a working break the display drains back to the return's outlet at 550 mm:
    *   693.000 L, and the short leg, 0.16085 L, falls onto it: 693.161, d = 0.550127 m with what
@@ -67,9 +71,7 @@ class PowerLossByHandTest {
   void aBlockedSiphonBreakDrainsTheDisplayToItsOutlet() {
     Outcome outcome =
         Trial.after(
-            DisplayAboveSump.asDrawn(),
-            new Failure.SiphonBreakBlocked("siphon-break"),
-            POWER_LOST);
+            DisplayAboveSump.asDrawn(), new Failure.SiphonBreakBlocked("siphon-break"), POWER_LOST);
 
     assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
     assertLevel(outcome, "display").isCloseToMillimetres(550.127);
@@ -78,6 +80,8 @@ class PowerLossByHandTest {
   }
 
   /**
+   *
+   *
    * <pre>
    * A check valve that holds keeps the long leg full and the display at its lip of 600 mm:
    *   display 756.000, return 4.182, so 980.506 − 760.182 = 220.324 L below:
@@ -113,6 +117,8 @@ class PowerLossByHandTest {
   }
 
   /**
+   *
+   *
    * <pre>
    * Only the skimmer stops. The display keeps what it has in normal operation, and so do return
    * and drain; sump and chamber differ in level by the flow over the baffle, which goes on. The
@@ -123,8 +129,7 @@ class PowerLossByHandTest {
    */
   @Test
   void theSkimmerGivesItsWaterToTheChamberThatIsFreeToRise() {
-    Outcome outcome =
-        Trial.after(DisplayAboveSump.asDrawn(), new Failure.CircuitTrips("skimming"));
+    Outcome outcome = Trial.after(DisplayAboveSump.asDrawn(), new Failure.CircuitTrips("skimming"));
 
     Outcome.VesselOutcome sump = vessel(outcome, "sump");
     double depth = sump.levelAfter() - sump.bottom();

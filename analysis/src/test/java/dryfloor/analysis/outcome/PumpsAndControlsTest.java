@@ -235,8 +235,7 @@ class PumpsAndControlsTest {
     Failure stuck = new Failure.LevelSwitchStuckLow("top-off-switch");
 
     Outcome guarded = Trial.after(plan.draw(), stuck);
-    Outcome unguarded =
-        Trial.after(plan.draw(), stuck, new Failure.LeakSensorDoesNotAct("sensor"));
+    Outcome unguarded = Trial.after(plan.draw(), stuck, new Failure.LeakSensorDoesNotAct("sensor"));
 
     // 0.5 mm on 50 m² are 25 L; 10 s more at under 20 mL/s are 0.2 L.
     assertLitresOn(guarded, "room").isWithin(0.4, 25.2);
@@ -247,11 +246,9 @@ class PumpsAndControlsTest {
   void aTimerCutsTheTopOffShort() {
     Plan plan =
         topOff(0.8)
-            .control(
-                new Control.Timer("timer", "timer", 600, java.util.List.of("top-off-pump")));
+            .control(new Control.Timer("timer", "timer", 600, java.util.List.of("top-off-pump")));
 
-    Outcome outcome =
-        Trial.after(plan.draw(), new Failure.LevelSwitchStuckLow("top-off-switch"));
+    Outcome outcome = Trial.after(plan.draw(), new Failure.LevelSwitchStuckLow("top-off-switch"));
 
     double added = carried(outcome, "top-off", "store", "tank");
     assertThat(Trial.timeOf(outcome, What.ACTS, "timer")).isCloseTo(600, within(0.01));
@@ -283,10 +280,10 @@ class PumpsAndControlsTest {
     // of 600 mm and the chamber is emptied to its inlet at 50 mm. Left in place (L): display
     // 705.600, sump 120, chamber 15, pipes and skimmer 10.986: 851.586; 980.506 − 851.586 = 128.920
     // on the floor of the hall.
-    Plan plan = new DisplayAboveSump().plan().circulationPump("stream", "display", 0.56, 1e-3, "main");
+    Plan plan =
+        new DisplayAboveSump().plan().circulationPump("stream", "display", 0.56, 1e-3, "main");
 
-    Outcome outcome =
-        Trial.after(plan.draw(), new Failure.CirculationPumpThrowsWaterOut("stream"));
+    Outcome outcome = Trial.after(plan.draw(), new Failure.CirculationPumpThrowsWaterOut("stream"));
 
     assertThat(outcome.verdict()).isEqualTo(Verdict.WET);
     assertLevel(outcome, "display").isCloseToMillimetres(560);

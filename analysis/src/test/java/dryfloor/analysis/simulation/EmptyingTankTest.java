@@ -114,7 +114,8 @@ class EmptyingTankTest {
         tank(box(2, 2, 2), 1.8)
             .drain("outlet", 10.8)
             .run(
-                "pipe", r -> pipe.accept(r.from("tank", 0).toDrain("outlet").valve("tap", 0.005, 0)))
+                "pipe",
+                r -> pipe.accept(r.from("tank", 0).toDrain("outlet").valve("tap", 0.005, 0)))
             .mark("mark", "tank", 0.3);
     Outcome outcome = Trial.changing(plan.draw(), new Effect.ValveHeld("tap", 1));
     return timeOf(outcome, What.ACTS, "mark");
