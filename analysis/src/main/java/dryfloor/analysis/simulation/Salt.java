@@ -91,6 +91,22 @@ final class Salt {
           salt[place] = salinity[place] * (Math.max(volumes[place], 0) + 1e-12);
         }
       }
+      exchangeWithOutside(salt, moved);
+    }
+  }
+
+  /** What the pools gave to the outside and got from it, so that no salt is lost. */
+  private void exchangeWithOutside(double[] salt, double[] moved) {
+    for (int a = 0; a < moved.length; a++) {
+      Account account = network.accounts().get(a);
+      int source = moved[a] >= 0 ? account.from() : account.to();
+      double mass = moved[a] * salinity[source];
+      if (!isPool(account.from())) {
+        salt[account.from()] -= mass;
+      }
+      if (!isPool(account.to())) {
+        salt[account.to()] += mass;
+      }
     }
   }
 
