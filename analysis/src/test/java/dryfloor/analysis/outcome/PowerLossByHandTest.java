@@ -2,6 +2,8 @@ package dryfloor.analysis.outcome;
 
 import static dryfloor.analysis.installation.WaterAssert.assertLevel;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.DisplayAboveSump;
@@ -137,7 +139,8 @@ class PowerLossByHandTest {
     double gained =
         gained(outcome, "chamber") + gained(outcome, "sump") + gained(outcome, "display");
     assertThat(gained)
-        .isCloseTo(0.006 + fellFromPipe, org.assertj.core.api.Assertions.within(1e-6));
+        .as("0.1 %, the project's promise for volumes")
+        .isCloseTo(0.006 + fellFromPipe, withPercentage(0.1));
     assertThat(gained(outcome, "chamber")).isGreaterThan(0.95 * gained);
     assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
   }
@@ -148,9 +151,7 @@ class PowerLossByHandTest {
         Trial.after(DisplayAboveSump.asDrawn(), new Failure.BuildingLosesPowerForAWhile());
 
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
-      assertThat(vessel.levelAfter())
-          .as(vessel.id())
-          .isCloseTo(vessel.levelBefore(), org.assertj.core.api.Assertions.within(1e-4));
+      assertThat(vessel.levelAfter()).as(vessel.id()).isCloseTo(vessel.levelBefore(), within(1e-4));
     }
     assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
   }
@@ -160,9 +161,7 @@ class PowerLossByHandTest {
     Outcome outcome = Trial.after(DisplayAboveSump.asDrawn(), new Failure.PowerFlickers());
 
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
-      assertThat(vessel.levelAfter())
-          .as(vessel.id())
-          .isCloseTo(vessel.levelBefore(), org.assertj.core.api.Assertions.within(1e-4));
+      assertThat(vessel.levelAfter()).as(vessel.id()).isCloseTo(vessel.levelBefore(), within(1e-4));
     }
   }
 
