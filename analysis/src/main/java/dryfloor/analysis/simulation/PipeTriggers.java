@@ -207,8 +207,8 @@ final class PipeTriggers {
   }
 
   /**
-   * Lets every column at rest go the last bit to where it belongs, once all else stands still; returns
-   * whether any had to.
+   * Lets every column at rest go the last bit to where it belongs, once all else stands still;
+   * returns whether any had to.
    */
   boolean wakeColumns() {
     boolean any = false;
