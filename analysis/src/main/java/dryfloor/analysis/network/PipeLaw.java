@@ -51,7 +51,10 @@ public record PipeLaw(
   private static final int MOST_ITERATIONS = 200;
 
   /** Flows are solved to this share of themselves. */
-  private static final double RELATIVE = 1e-14;
+  private static final double RELATIVE = 1e-13;
+
+  /** What heads of some metres can't resolve any more, and no water either (m³/s). */
+  private static final double NOTHING = 1e-16;
 
   /** Head (m) that the stretch needs between its ends to pass a flow (m³/s). */
   public double headFor(double flow, double movingLoss) {
@@ -79,70 +82,69 @@ public record PipeLaw(
   }
 
   /**
-   * The flow (m³/s) at a head between the ends (m).
+   * Finds the flow at a head between the ends (m).
    *
    * @param movingLoss coefficient of valves that move by themselves (velocity heads)
-   * @param guess a flow near the answer, which saves time and changes nothing
+   * @param point holds a guess of flow and slope, which saves time and changes nothing, and takes the
+   *     answer
    */
-  public double flow(double head, double movingLoss, double guess) {
-    return switch (passage) {
-      case BLOCKED -> 0;
-      case BOTH_WAYS -> solve(head, movingLoss, guess);
+  public void solve(double head, double movingLoss, FlowPoint point) {
+    switch (passage) {
+      case BLOCKED -> stop(point);
+      case BOTH_WAYS -> search(head, movingLoss, point);
       case FORWARD_ONLY -> {
-        double spare = head - headFor(0, movingLoss) - crackingHead;
-        if (spare > 0) {
-          yield Math.max(0, solve(head - crackingHead, movingLoss, Math.max(guess, 0)));
+        double spare = head - headFor(0, movingLoss);
+        if (spare > crackingHead) {
+          point.flow = Math.max(point.flow, 0);
+          search(head - crackingHead, movingLoss, point);
+        } else if (leakArea > 0 && spare < 0) {
+          point.flow = Orifice.flow(Orifice.CRACK, leakArea, spare);
+          point.flowPerHead = Orifice.flowPerHead(Orifice.CRACK, leakArea, spare);
+        } else {
+          stop(point);
         }
-        yield leakArea > 0 && spare + crackingHead < 0
-            ? Orifice.flow(Orifice.CRACK, leakArea, spare + crackingHead)
-            : 0;
       }
-    };
+    }
   }
 
-  /** Slope of {@link #flow} (m²/s) where the flow is already known; 0 where nothing passes. */
-  public double flowPerHead(double head, double flow, double movingLoss) {
-    return switch (passage) {
-      case BLOCKED -> 0;
-      case BOTH_WAYS -> 1 / headPerFlow(flow, movingLoss);
-      case FORWARD_ONLY -> {
-        if (flow > 0) {
-          yield 1 / headPerFlow(flow, movingLoss);
-        }
-        double spare = head - headFor(0, movingLoss);
-        yield leakArea > 0 && spare < 0 ? Orifice.flowPerHead(Orifice.CRACK, leakArea, spare) : 0;
-      }
-    };
+  private static void stop(FlowPoint point) {
+    point.flow = 0;
+    point.flowPerHead = 0;
   }
 
   /**
-   * Newton's method, kept between bounds that close in; the head is strictly rising in the flow.
+   * Secants, kept between bounds that close in; the head is strictly rising in the flow. Near a good
+   * guess it takes two or three heads. The slope handed back is that of the last secant.
    */
-  private double solve(double head, double movingLoss, double guess) {
+  private void search(double head, double movingLoss, FlowPoint point) {
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.POSITIVE_INFINITY;
-    double flow = guess;
-    for (int i = 0; i < MOST_ITERATIONS; i++) {
-      double miss = headFor(flow, movingLoss) - head;
-      if (miss == 0) {
-        return flow;
-      }
+    double flow = point.flow;
+    double miss = headFor(flow, movingLoss) - head;
+    double slope = point.flowPerHead > 0 ? 1 / point.flowPerHead : headPerFlow(flow, movingLoss);
+    for (int i = 0; i < MOST_ITERATIONS && miss != 0; i++) {
       if (miss > 0) {
         high = flow;
       } else {
         low = flow;
       }
-      double step = -miss / headPerFlow(flow, movingLoss);
-      double next = flow + step;
+      double next = flow - miss / slope;
       if (!(next > low && next < high)) {
         next = between(low, high, flow);
       }
-      if (Math.abs(next - flow) <= RELATIVE * Math.abs(flow) + 1e-18) {
-        return next;
+      if (Math.abs(next - flow) <= RELATIVE * Math.abs(flow) + NOTHING) {
+        flow = next;
+        break;
       }
+      double nextMiss = headFor(next, movingLoss) - head;
+      double secant = (nextMiss - miss) / (next - flow);
+      boolean slow = Math.abs(nextMiss) > 0.5 * Math.abs(miss) || !(secant > 0);
+      slope = slow ? headPerFlow(next, movingLoss) : secant;
       flow = next;
+      miss = nextMiss;
     }
-    return flow;
+    point.flow = flow;
+    point.flowPerHead = 1 / slope;
   }
 
   private double between(double low, double high, double flow) {

@@ -22,4 +22,10 @@ public sealed interface Note {
 
   /** The level in normal operation differs from the declared one (m). */
   record SettlesElsewhere(String vessel, double declared, double settled) implements Note {}
+
+  /**
+   * This run fills and takes air again and again. It was followed through the first dozen of these, then
+   * on average.
+   */
+  record FlushesOnAndOn(String run) implements Note {}
 }

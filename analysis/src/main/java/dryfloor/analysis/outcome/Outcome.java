@@ -112,8 +112,17 @@ public record Outcome(
     return beyond + floors.stream().mapToDouble(FloorOutcome::volume).sum();
   }
 
-  /** Water that reached any floor or left the drawing, whatever became of it (m³). */
+  /** Water that reached floors from anywhere but another floor, whatever became of it (m³). */
   public double reachedFloors() {
-    return floors.stream().mapToDouble(FloorOutcome::received).sum();
+    double passedOn =
+        ledger.entries().stream()
+            .filter(entry -> entry.way() == Ledger.Way.SILL && isFloor(entry.to()))
+            .mapToDouble(Ledger.Entry::volume)
+            .sum();
+    return floors.stream().mapToDouble(FloorOutcome::received).sum() - passedOn;
+  }
+
+  private boolean isFloor(String id) {
+    return floors.stream().anyMatch(floor -> floor.id().equals(id));
   }
 }

@@ -213,6 +213,7 @@ final class Beginning {
     for (int i : left) {
       Pipe pipe = failed.pipes().get(i);
       state.pipes[i].full = mode.full;
+      state.pipes[i].breaks = mode.staysOpen() ? mode.breaks : 0;
       for (int side = 0; side < 2; side++) {
         Pipe.Leg leg = pipe.leg(side);
         boolean whole = left.size() == 1;

@@ -96,7 +96,7 @@ final class BranchBuilder {
   }
 
   /** Water between an end and the column on its side; the law runs in the pipe's own direction. */
-  private PipeBranch moving(Pipe pipe, int side) {
+  PipeBranch moving(Pipe pipe, int side) {
     BranchEnd column = new BranchEnd.AtPlace(pipe.leg(side).column(), Double.NEGATIVE_INFINITY);
     BranchEnd end = end(pipe, side);
     return new PipeBranch(
@@ -127,7 +127,7 @@ final class BranchBuilder {
         PipeLaws.leg(pipe, side, state.board),
         towardsCrest(side),
         floats(pipe, side),
-        inlet(pipe, side),
+        inlet(pipe, mode, side),
         Optional.empty());
   }
 
@@ -150,7 +150,7 @@ final class BranchBuilder {
     return side == 0 ? 1 : -1;
   }
 
-  private PipeBranch.Inlet inlet(Pipe pipe, int side) {
+  private PipeBranch.Inlet inlet(Pipe pipe, PipeMode mode, int side) {
     if (side == 0 && PipeLaws.isPumped(pipe, 0, state.board)) {
       PipeEnd end = pipe.leg(0).end();
       return new PipeBranch.Inlet.OverCrest(opensIntoPool(end) ? end.place() : -1, end.elevation());
@@ -158,7 +158,11 @@ final class BranchBuilder {
     if (network.places().get(pipe.leg(side).end().place()).kind() == Place.Kind.SUPPLY) {
       return new PipeBranch.Inlet.OverCrest(-1, 0);
     }
-    return new PipeBranch.Inlet.OverLip(end(pipe, side), pipe.crest(), pipe.bore());
+    Optional<PipeBranch> beyond =
+        mode.staysOpen() && !pipe.leg(1 - side).negligible()
+            ? Optional.of(fromCrest(pipe, 1 - side))
+            : Optional.empty();
+    return new PipeBranch.Inlet.OverLip(end(pipe, side), pipe.crest(), pipe.bore(), beyond);
   }
 
   private static List<FloatFixture> floats(Pipe pipe, int side) {

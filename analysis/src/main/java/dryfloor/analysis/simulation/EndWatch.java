@@ -77,6 +77,11 @@ final class EndWatch {
         || cycles.found().isPresent();
   }
 
+  /** Whether it would end because all stands still. */
+  boolean isStill() {
+    return !Double.isNaN(steadySince) && cycles.found().isEmpty() && state.time < network.away();
+  }
+
   /** What kind of end it is. */
   Ending ending() {
     if (cycles.found().isPresent()) {
@@ -131,13 +136,16 @@ final class EndWatch {
     return network.places().get(place).kind() == Place.Kind.SUPPLY;
   }
 
-  /** Water that comes in from all supplies (m³/s). */
+  /** Water that comes in from all supplies, and from drains that back up (m³/s). */
   double inflow() {
     double sum = 0;
     for (int place = 0; place < field.gains.length; place++) {
-      if (network.places().get(place).kind() == Place.Kind.SUPPLY) {
-        sum -= field.gains[place];
-      }
+      sum +=
+          switch (network.places().get(place).kind()) {
+            case SUPPLY -> -field.gains[place];
+            case DRAIN -> Math.max(-field.gains[place], 0);
+            case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE, BEYOND, OUTSIDE -> 0;
+          };
     }
     return sum;
   }

@@ -40,6 +40,9 @@ final class FlowField {
   /** Plan areas of all places (m²). */
   final double[] areas;
 
+  /** The volumes evaluated last (m³). */
+  private double[] evaluated = new double[0];
+
   /** Flows of all accounts (m³/s). */
   final double[] flows;
 
@@ -118,7 +121,13 @@ final class FlowField {
     }
   }
 
+  /** Water in a place as it was evaluated last (m³). */
+  double volume(int place) {
+    return evaluated[place];
+  }
+
   private void readLevels(double[] volumes) {
+    evaluated = volumes;
     for (int place = 0; place < levels.length; place++) {
       Place what = network.places().get(place);
       if (what.kind().isPool()) {

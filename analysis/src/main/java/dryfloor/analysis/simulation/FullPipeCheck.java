@@ -138,6 +138,11 @@ final class FullPipeCheck {
     return limits ? through.crestFlow : NEVER;
   }
 
+  /** The leg on one side as its column would move in it. */
+  PipeBranch ownLeg(Pipe pipe, int side) {
+    return builder.moving(pipe, side);
+  }
+
   /** The leg beyond the crest as it would carry water from there to its end. */
   PipeBranch farLeg(Pipe pipe, int side) {
     return builder.fromCrest(pipe, side);

@@ -2,6 +2,7 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.hydraulics.Lip;
 import dryfloor.analysis.hydraulics.ValveLoss;
+import dryfloor.analysis.network.FlowPoint;
 import dryfloor.analysis.network.PipeFixture.FloatFixture;
 import dryfloor.analysis.network.PipeLaw;
 import java.util.List;
@@ -24,6 +25,14 @@ final class PipeBranch extends Branch {
   private final List<FloatFixture> floats;
   private final Inlet inlet;
   private final Optional<CrestLimit> crest;
+
+  /** What was solved for last, to start from and to use again (m, velocity heads). */
+  private double solvedHead;
+
+  private double solvedLoss = Double.NaN;
+
+  private final FlowPoint point = new FlowPoint();
+  private final FlowPoint nudged = new FlowPoint();
 
   /** Flow that would pass if the inlet let it, negative where the branch lets none back (m³/s). */
   double driven;
@@ -48,8 +57,13 @@ final class PipeBranch extends Branch {
     /** A pump sucks there. */
     record Suction(int place, double elevation) implements Inlet {}
 
-    /** It goes over a lip into air; nothing comes back. */
-    record OverLip(BranchEnd from, double crest, double bore) implements Inlet {}
+    /**
+     * It goes over a lip into air; nothing comes back.
+     *
+     * @param beyond the pipe beyond the lip, where no more may pass than it carries away
+     */
+    record OverLip(BranchEnd from, double crest, double bore, Optional<PipeBranch> beyond)
+        implements Inlet {}
 
     /** A pump lifts it over a crest into air; nothing comes back. */
     record OverCrest(int place, double elevation) implements Inlet {}
@@ -89,14 +103,23 @@ final class PipeBranch extends Branch {
   @Override
   void solve(double firstHead, double secondHead, double[] levels) {
     double head = firstHead - secondHead;
+    double loss = movingLoss(levels, 0);
     flowPerLevel = 0;
-    driven = drivenFlow(head, levels, 0, driven);
-    double slope = isShut(levels) ? 0 : law.flowPerHead(head, driven, movingLoss(levels, 0));
+    if (head != solvedHead || loss != solvedLoss) {
+      point.flow += point.flowPerHead * (direction * (head - solvedHead));
+      solve(head, loss, isShut(levels), point);
+      solvedHead = head;
+      solvedLoss = loss;
+    }
+    driven = direction * point.flow;
     if (!floats.isEmpty()) {
-      flowPerLevel = (drivenFlow(head, levels, NUDGE, driven) - driven) / NUDGE;
+      nudged.flow = point.flow;
+      nudged.flowPerHead = point.flowPerHead;
+      solve(head, movingLoss(levels, NUDGE), isShut(levels), nudged);
+      flowPerLevel = (direction * nudged.flow - driven) / NUDGE;
     }
     flow = driven;
-    flowPerHead = slope;
+    flowPerHead = point.flowPerHead;
     crest.ifPresent(limit -> passCrest(limit, firstHead, secondHead));
     switch (inlet) {
       case Inlet.Free free -> {}
@@ -108,16 +131,20 @@ final class PipeBranch extends Branch {
           suck(levels[crest.place()] - crest.elevation());
         }
       }
-      case Inlet.OverLip lip -> goOver(lip, firstHead);
+      case Inlet.OverLip lip -> {
+        goOver(lip, firstHead);
+        lip.beyond().ifPresent(beyond -> carryAway(beyond, lip.crest(), levels));
+      }
     }
   }
 
   /** Beyond the crest the water then falls in a broken column, so only the leg before it counts. */
   private void passCrest(CrestLimit limit, double firstHead, double secondHead) {
-    crestFlow =
-        flow >= 0
-            ? limit.legs().get(0).flow(firstHead - limit.lowestLine(), 0, flow)
-            : -limit.legs().get(1).flow(limit.lowestLine() - secondHead, 0, flow);
+    PipeLaw before = limit.legs().get(flow >= 0 ? 0 : 1);
+    double lift = flow >= 0 ? firstHead - limit.lowestLine() : limit.lowestLine() - secondHead;
+    FlowPoint most = new FlowPoint();
+    before.solve(lift, 0, most);
+    crestFlow = flow >= 0 ? most.flow : -most.flow;
     if (crestFlow < Math.abs(flow)) {
       flow = Math.copySign(Math.max(crestFlow, 0), flow);
       flowPerHead = 0;
@@ -151,16 +178,36 @@ final class PipeBranch extends Branch {
     }
   }
 
+  private void carryAway(PipeBranch beyond, double crest, double[] levels) {
+    double endHead =
+        switch (beyond.ends[1]) {
+          case BranchEnd.AtPlace at -> Math.max(levels[at.place()], at.elevation());
+          case BranchEnd.AtHead at -> at.head();
+          case BranchEnd.AtTee at -> Double.NEGATIVE_INFINITY;
+        };
+    if (endHead > Double.NEGATIVE_INFINITY) {
+      beyond.solve(crest, endHead, levels);
+      if (flow > beyond.flow) {
+        flow = Math.max(beyond.flow, 0);
+        flowPerHead = 0;
+        flowPerLevel = 0;
+      }
+    }
+  }
+
   private void stop() {
     flow = 0;
     flowPerHead = 0;
     flowPerLevel = 0;
   }
 
-  private double drivenFlow(double head, double[] levels, double nudge, double guess) {
-    return isShut(levels)
-        ? 0
-        : direction * law.flow(direction * head, movingLoss(levels, nudge), direction * guess);
+  private void solve(double head, double loss, boolean shut, FlowPoint into) {
+    if (shut) {
+      into.flow = 0;
+      into.flowPerHead = 0;
+    } else {
+      law.solve(direction * head, loss, into);
+    }
   }
 
   private boolean isShut(double[] levels) {

@@ -17,6 +17,20 @@ final class PipeMode {
     FILLING
   }
 
+  /** How often it may take air and fill again before it is followed on average. */
+  private static final int FLUSHES = 12;
+
   boolean full;
+
+  /** How often it has taken air. */
+  int breaks;
   final Leg[] legs = {Leg.AT_REST, Leg.AT_REST};
+
+  /**
+   * Whether it has filled and taken air so often that it is no longer followed through each of these, but
+   * on average: it stays open and passes what arrives, up to what it can carry.
+   */
+  boolean staysOpen() {
+    return breaks > FLUSHES;
+  }
 }

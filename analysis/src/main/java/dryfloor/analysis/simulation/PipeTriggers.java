@@ -2,6 +2,7 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.hydraulics.Siphon;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.PipeFixture.HoleFixture;
@@ -23,11 +24,11 @@ import java.util.List;
  */
 final class PipeTriggers {
 
-  /** A column this near to where it belongs is there (m). */
-  private static final double THERE = 1e-4;
+  /** A column that lacks or has too much no more than this is where it belongs (m³). */
+  private static final double THERE = 1e-6;
 
-  /** A column at rest begins to move when it stands this far from where it belongs (m). */
-  private static final double WAKES = 0.02;
+  /** A column at rest begins to move when it is short of, or has too much by, this (m³). */
+  private static final double WAKES = 1e-5;
 
   /** Flows smaller than this do not count as sucking (m³/s). */
   private static final double NOTHING = 1e-10;
@@ -111,6 +112,7 @@ final class PipeTriggers {
     Pipe pipe = network.pipes().get(i);
     PipeMode mode = state.pipes[i];
     mode.full = false;
+    mode.breaks++;
     for (int side = 0; side < 2; side++) {
       mode.legs[side] = pipe.leg(side).negligible() ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.MOVING;
       tellEmptying(pipe, side);
@@ -169,7 +171,7 @@ final class PipeTriggers {
               () -> mode.legs[side] = PipeMode.Leg.MOVING));
       return;
     }
-    PipeLaw law = PipeLaws.leg(pipe, side, state.board);
+    PipeBranch probe = check.ownLeg(pipe, side);
     triggers.add(
         new Trigger(
             pipe.run() + " stands at its crest",
@@ -178,26 +180,51 @@ final class PipeTriggers {
     triggers.add(
         new Trigger(
             pipe.run() + " begins to move",
-            () -> wakes(pipe, side, law),
+            () -> wakes(pipe, side, probe),
             () -> mode.legs[side] = PipeMode.Leg.MOVING));
   }
 
-  /** How far a column at rest is from being moved (m). */
-  private double wakes(Pipe pipe, int side, PipeLaw law) {
-    double column = column(pipe, side);
-    double belongs = belongs(pipe, side);
-    boolean towardsCrest = belongs > column;
-    boolean letsPass =
-        switch (law.passage()) {
-          case BLOCKED -> false;
-          case BOTH_WAYS -> true;
-          case FORWARD_ONLY -> towardsCrest == (side == 0) || law.leakArea() > 0;
-        };
-    if (!letsPass) {
-      return NEVER;
+  /** How far a column at rest is from being moved (m³, or m from its crest). */
+  private double wakes(Pipe pipe, int side, PipeBranch probe) {
+    double far = WAKES - misplaced(pipe, side);
+    double needed =
+        column(pipe, side) < pipe.crest() - BRIM
+            ? Math.min(far, pipe.crest() - belongs(pipe, side))
+            : far;
+    return needed <= 0 && !wouldFlow(probe) ? NEVER : needed;
+  }
+
+  /** Water that a column lacks or has too much (m³). */
+  private double misplaced(Pipe pipe, int side) {
+    LevelTable table = network.places().get(pipe.leg(side).column()).table();
+    double there = table.volume(Math.min(belongs(pipe, side), pipe.crest()));
+    return Math.abs(there - field.volume(pipe.leg(side).column()));
+  }
+
+  /** Whether anything would pass if the column were let go: no valve or check valve holds it. */
+  private boolean wouldFlow(PipeBranch probe) {
+    probe.solve(field.head(probe.ends[0]), field.head(probe.ends[1]), field.levels);
+    return probe.flow != 0;
+  }
+
+  /**
+   * Lets every column at rest go the last bit to where it belongs, once all else stands still; returns
+   * whether any had to.
+   */
+  boolean wakeColumns() {
+    boolean any = false;
+    for (int i = 0; i < network.pipes().size(); i++) {
+      Pipe pipe = network.pipes().get(i);
+      for (int side = 0; side < 2; side++) {
+        if (!state.pipes[i].full && state.pipes[i].legs[side] == PipeMode.Leg.AT_REST) {
+          if (misplaced(pipe, side) > 2 * THERE && wouldFlow(check.ownLeg(pipe, side))) {
+            state.pipes[i].legs[side] = PipeMode.Leg.MOVING;
+            any = true;
+          }
+        }
+      }
     }
-    double far = WAKES - Math.abs(column - Math.min(belongs, pipe.crest()));
-    return column < pipe.crest() - BRIM ? Math.min(far, pipe.crest() - belongs) : far;
+    return any;
   }
 
   private void addForMoving(int i, int side, List<Trigger> triggers) {
@@ -224,7 +251,7 @@ final class PipeTriggers {
                 if (fed && fedFlow(i, side) > NOTHING) {
                   return NEVER;
                 }
-                double away = Math.abs(column(pipe, side) - belongs(pipe, side)) - THERE;
+                double away = misplaced(pipe, side) - THERE;
                 return Math.min(away, Math.abs(branch.flow) - NOTHING * NOTHING);
               },
               () -> mode.legs[side] = PipeMode.Leg.AT_REST));
@@ -263,7 +290,9 @@ final class PipeTriggers {
             new Trigger(
                 pipe.run() + " primes",
                 () ->
-                    (reachesCrest || fedFlow(i, side) > NOTHING)
+                    (mode.staysOpen()
+                                ? bothCovered(pipe)
+                                : reachesCrest || fedFlow(i, side) > NOTHING)
                             && check.wouldStayFullAgain(pipe, overCrest(i))
                         ? -1
                         : NEVER,
@@ -314,6 +343,9 @@ final class PipeTriggers {
     PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
     int far = 1 - side;
     Runnable fill = () -> mode.legs[far] = PipeMode.Leg.FILLING;
+    if (mode.staysOpen()) {
+      return;
+    }
     if (!pipe.vented()) {
       boolean lifted = side == 0 && PipeLaws.isPumped(pipe, 0, state.board);
       double clearing = Siphon.airClearingVelocity(pipe.bore(), Math.PI / 2) * pipe.area();

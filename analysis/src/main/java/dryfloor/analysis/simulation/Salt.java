@@ -19,10 +19,13 @@ final class Salt {
   /** Salinities that differ by less are the same (g/kg). */
   private static final double SAME = 1e-9;
 
-  /** A step is cut so that no more than this share of all water is exchanged with the outside. */
-  private static final double EXCHANGE = 0.002;
+  /** Share of a place's water that may be exchanged in one part of a step. */
+  private static final double EXCHANGE = 0.005;
 
-  private static final int MOST_PARTS = 400;
+  /** Places with less water than this take the salinity of what enters them (m³). */
+  private static final double LITTLE = 0.005;
+
+  private static final int MOST_PARTS = 2000;
 
   private final FlowNetwork network;
   private final double[] outside;
@@ -63,7 +66,7 @@ final class Salt {
       move(salt, moved, 1);
       return;
     }
-    int parts = parts(before, moved);
+    int parts = parts(salt, before, moved);
     double[] volumes = before.clone();
     for (int part = 0; part < parts; part++) {
       for (int a = 0; a < moved.length; a++) {
@@ -91,19 +94,38 @@ final class Salt {
     }
   }
 
-  private int parts(double[] before, double[] moved) {
-    double all = 0;
-    double exchanged = 0;
+  /**
+   * How many parts a step is cut into: so many that in none a place gets more than a small share of its
+   * water from a place whose salinity is another. What circulates at one salinity cuts nothing.
+   */
+  private int parts(double[] salt, double[] before, double[] moved) {
+    double[] exchanged = new double[before.length];
+    double greatest = 0;
     for (int place = 0; place < before.length; place++) {
-      all += isPool(place) ? Math.max(before[place], 0) : 0;
+      greatest = Math.max(greatest, salinityOf(place, salt, before));
     }
     for (int a = 0; a < moved.length; a++) {
       Account account = network.accounts().get(a);
-      if (isPool(account.from()) != isPool(account.to())) {
-        exchanged += Math.abs(moved[a]);
+      int source = moved[a] >= 0 ? account.from() : account.to();
+      int target = moved[a] >= 0 ? account.to() : account.from();
+      double contrast =
+          Math.abs(salinityOf(source, salt, before) - salinityOf(target, salt, before));
+      exchanged[target] += Math.abs(moved[a]) * contrast / Math.max(greatest, SAME);
+    }
+    double most = 0;
+    for (int place = 0; place < before.length; place++) {
+      if (isPool(place) && before[place] > LITTLE) {
+        most = Math.max(most, exchanged[place] / before[place]);
       }
     }
-    return (int) Math.clamp(Math.ceil(exchanged / (EXCHANGE * Math.max(all, 1e-6))), 1, MOST_PARTS);
+    return (int) Math.clamp(Math.ceil(most / EXCHANGE), 1, MOST_PARTS);
+  }
+
+  private double salinityOf(int place, double[] salt, double[] volumes) {
+    if (!isPool(place)) {
+      return outside[place];
+    }
+    return volumes[place] > 1e-9 ? salt[place] / volumes[place] : 0;
   }
 
   private boolean isPool(int place) {

@@ -112,7 +112,7 @@ public final class Simulation {
     recorder.begin(state.time, field.levels);
     settle();
     double proposed = FIRST_STEP;
-    for (int taken = 0; !end.reached(); taken++) {
+    for (int taken = 0; !end.reached() || movesOn(); taken++) {
       if (taken > MOST_STEPS) {
         throw new NoAnswer("it went on without settling; " + where());
       }
@@ -129,8 +129,13 @@ public final class Simulation {
         proposed = Math.min(proposed, FIRST_STEP);
       }
     }
-    List<Note> notes =
-        watch.atVapourPressure().stream().<Note>map(Note.CrestAtVapourPressure::new).toList();
+    List<Note> notes = new ArrayList<>();
+    watch.atVapourPressure().forEach(run -> notes.add(new Note.CrestAtVapourPressure(run)));
+    for (int i = 0; i < state.pipes.length; i++) {
+      if (state.pipes[i].staysOpen()) {
+        notes.add(new Note.FlushesOnAndOn(network.pipes().get(i).run()));
+      }
+    }
     return new Course(
         network,
         state,
@@ -142,6 +147,15 @@ public final class Simulation {
         end.ending(),
         notes,
         end.inflow());
+  }
+
+  /** Whether columns that were left at rest have to go a last bit before this is the end. */
+  private boolean movesOn() {
+    boolean any = end.isStill() && pipeTriggers.wakeColumns();
+    if (any) {
+      settle();
+    }
+    return any;
   }
 
   /** Takes one step of at most this length; returns the length to try next. */

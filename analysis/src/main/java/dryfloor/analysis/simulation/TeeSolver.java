@@ -10,11 +10,9 @@ import java.util.TreeSet;
  * Solves for the heads of the tees that are full of water, so that what flows into each flows out
  * of it.
  *
- * <p>Each branch's flow rises with the head at its first end and falls with that at its second, so
- * the heads minimise a convex function (the content of the network) and the flows are unique.
- * Newton's method finds them; where it does not come nearer, tee after tee is solved by itself with
- * closing bounds, which converges for such functions wherever it starts (Ortega and Rheinboldt,
- * Iterative Solution of Nonlinear Equations in Several Variables, 1970, on M-functions).
+ * <p>Each branch's flow rises with the head at its first end and falls with that at its second, so the
+ * heads minimise a convex function (the content of the network) and the flows are unique. Newton's
+ * method with a search for the lowest content along each step finds them wherever it starts.
  */
 final class TeeSolver {
 
@@ -26,8 +24,8 @@ final class TeeSolver {
    */
   private static final double NOTHING = 1e-14;
 
-  private static final int NEWTON_STEPS = 40;
-  private static final int SWEEPS = 2000;
+  private static final int NEWTON_STEPS = 100;
+  private static final int SEARCH_STEPS = 120;
 
   /** Keeps the matrix regular where every branch at a tee is shut (m²/s). */
   private static final double LEAST_SLOPE = 1e-14;
@@ -38,7 +36,8 @@ final class TeeSolver {
   private final boolean[] used;
   private final double[] excess;
   private final double[][] matrix;
-  private final double[] trial;
+  private final double[] from;
+  private final double[] step;
 
   TeeSolver(FlowNetwork network, State state) {
     this.state = state;
@@ -46,7 +45,8 @@ final class TeeSolver {
     used = new boolean[count];
     excess = new double[count];
     matrix = new double[count][count];
-    trial = new double[count];
+    from = new double[count];
+    step = new double[count];
   }
 
   /** Takes the branches that touch full tees. */
@@ -67,7 +67,7 @@ final class TeeSolver {
     if (branches.isEmpty()) {
       return;
     }
-    if (!newton(field) && !oneByOne(field)) {
+    if (!newton(field)) {
       throw new NoAnswer("the flows at the junctions did not come to a balance");
     }
     for (Branch branch : branches) {
@@ -80,33 +80,62 @@ final class TeeSolver {
 
   private boolean newton(FlowField field) {
     double miss = balance(field);
-    for (int i = 0; i < NEWTON_STEPS; i++) {
-      if (miss <= allowed()) {
-        return true;
-      }
-      System.arraycopy(state.teeHeads, 0, trial, 0, count);
+    for (int i = 0; i < NEWTON_STEPS && miss > allowed(); i++) {
+      System.arraycopy(state.teeHeads, 0, from, 0, count);
       fillMatrix();
-      double[] step = excess.clone();
+      System.arraycopy(excess, 0, step, 0, count);
       Dense.solve(matrix, step);
-      double share = 1;
-      double next = miss;
-      while (share > 1e-4) {
-        for (int tee = 0; tee < count; tee++) {
-          state.teeHeads[tee] = trial[tee] + share * step[tee];
-        }
-        next = balance(field);
-        if (next < miss || next <= allowed()) {
-          break;
-        }
-        share /= 4;
+      double descent = descent();
+      miss = go(field, 1);
+      double descentAtEnd = descent();
+      if (descentAtEnd < -0.5 * descent && miss > allowed()) {
+        miss = goToLowest(field, descent, descentAtEnd);
       }
-      if (!(next < miss) && next > allowed()) {
-        System.arraycopy(trial, 0, state.teeHeads, 0, count);
-        return false;
-      }
-      miss = next;
     }
     return miss <= allowed();
+  }
+
+  /** Sets the heads to a share of the step and balances; returns the largest excess. */
+  private double go(FlowField field, double share) {
+    for (int tee = 0; tee < count; tee++) {
+      state.teeHeads[tee] = from[tee] + share * step[tee];
+    }
+    return balance(field);
+  }
+
+  /** How fast the content falls along the step where the heads are now. */
+  private double descent() {
+    double sum = 0;
+    for (int tee = 0; tee < count; tee++) {
+      sum += excess[tee] * step[tee];
+    }
+    return sum;
+  }
+
+  /** Closes in on the lowest content along the step, which has one because the content is convex. */
+  private double goToLowest(FlowField field, double descentAtStart, double descentAtEnd) {
+    double low = 0;
+    double high = 1;
+    double atLow = descentAtStart;
+    double atHigh = descentAtEnd;
+    double miss = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < SEARCH_STEPS; i++) {
+      double share = i % 3 == 2 ? 0.5 : Math.clamp(atLow / (atLow - atHigh), 0.01, 0.99);
+      double middle = low + share * (high - low);
+      miss = go(field, middle);
+      double here = descent();
+      if (Math.abs(here) < 1e-3 * descentAtStart || miss <= allowed()) {
+        return miss;
+      }
+      if (here > 0) {
+        low = middle;
+        atLow = here;
+      } else {
+        high = middle;
+        atHigh = here;
+      }
+    }
+    return miss;
   }
 
   /** Solves all branches at the present heads; returns the largest excess of inflow at a tee. */
@@ -160,59 +189,6 @@ final class TeeSolver {
 
   private static int tee(BranchEnd end) {
     return end instanceof BranchEnd.AtTee at ? at.tee() : -1;
-  }
-
-  private boolean oneByOne(FlowField field) {
-    for (int sweep = 0; sweep < SWEEPS; sweep++) {
-      for (int tee = 0; tee < count; tee++) {
-        if (used[tee]) {
-          balanceOne(field, tee);
-        }
-      }
-      if (balance(field) <= allowed()) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** The excess at a tee falls as its head rises: close in on where it is none. */
-  private void balanceOne(FlowField field, int tee) {
-    double low = state.teeHeads[tee];
-    double high = low;
-    double reach = 0.01;
-    while (excessAt(field, tee, low) < 0 && reach < 1e6) {
-      low -= reach;
-      reach *= 4;
-    }
-    reach = 0.01;
-    while (excessAt(field, tee, high) > 0 && reach < 1e6) {
-      high += reach;
-      reach *= 4;
-    }
-    for (int i = 0; i < 200 && high - low > 1e-15 * Math.max(1, Math.abs(high)); i++) {
-      double middle = (low + high) / 2;
-      if (excessAt(field, tee, middle) > 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    excessAt(field, tee, (low + high) / 2);
-  }
-
-  private double excessAt(FlowField field, int tee, double head) {
-    state.teeHeads[tee] = head;
-    double sum = 0;
-    for (Branch branch : branches) {
-      boolean first = tee(branch.ends[0]) == tee;
-      boolean second = tee(branch.ends[1]) == tee;
-      if (first || second) {
-        branch.solve(field.head(branch.ends[0]), field.head(branch.ends[1]), field.levels);
-        sum += (second ? branch.flow : 0) - (first ? branch.flow : 0);
-      }
-    }
-    return sum;
   }
 
   /**

@@ -23,7 +23,9 @@ import dryfloor.model.element.Vessel;
 import dryfloor.model.part.Part;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 
@@ -37,6 +39,9 @@ public final class Sweep {
   private final Progress progress;
   private final Accuracy accuracy;
   private final Course normal;
+
+  /** Answers by what a failure changes: some failures change the very same things. */
+  private final Map<List<Effect>, FailureResult> answered = new ConcurrentHashMap<>();
 
   private Sweep(Installation installation, Progress progress, Accuracy accuracy)
       throws BaselineProblem {
@@ -165,6 +170,18 @@ public final class Sweep {
   /** Runs both branches where it is in doubt whether siphon breaks work, and tells the worse. */
   private FailureResult answer(List<Failure> failures) {
     List<Effect> effects = FailureResolver.resolve(installation, failures);
+    FailureResult result =
+        answered.computeIfAbsent(effects, changes -> answer(failures, changes));
+    return switch (result) {
+      case FailureResult.Answered same ->
+          new FailureResult.Answered(failures.getFirst(), same.outcome());
+      case FailureResult.Unanswered same ->
+          new FailureResult.Unanswered(failures.getFirst(), same.reason());
+      case FailureResult.Skipped same -> same;
+    };
+  }
+
+  private FailureResult answer(List<Failure> failures, List<Effect> effects) {
     List<String> doubtful = doubtfulSiphonBreaks(effects);
     FailureResult working = run(failures, effects, doubtNotes(doubtful, true));
     if (doubtful.isEmpty()) {

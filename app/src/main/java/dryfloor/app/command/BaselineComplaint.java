@@ -22,8 +22,8 @@ final class BaselineComplaint {
             .map(moment -> "\n    " + moment.time() + "  " + moment.sentence())
             .collect(Collectors.joining());
     return new Problem(
-        1,
-        1,
+        0,
+        0,
         "",
         "the drawing does not work even when all is well: " + problem.getMessage() + story,
         "mend the drawing first; no failure can be judged before normal operation is sound");

@@ -63,6 +63,6 @@ final class Drawings {
   }
 
   private static Loaded refused(Path file, String message, String remedy) {
-    return new Loaded.Refused(file, List.of(new Problem(1, 1, "", message, remedy)));
+    return new Loaded.Refused(file, List.of(new Problem(0, 0, "", message, remedy)));
   }
 }

@@ -90,6 +90,6 @@ final class FailureSearch {
     int more = some.size() - MOST_SUGGESTED;
     return listed
         + (more > 0 ? "\n  and " + more + " more" : "")
-        + "\n'dryfloor check' lists them all.";
+        + "\n'dryfloor list FILE' lists them all.";
   }
 }

@@ -58,7 +58,7 @@ final class Question {
             new Reply.Failed(
                 installation, workplace.analyst().answer(installation, meant.failure()));
         case FailureSearch.Found.Unclear unclear ->
-            new Reply.Refused(List.of(new Problem(1, 1, "", unclear.complaint(), "")));
+            new Reply.Refused(List.of(new Problem(0, 0, "", unclear.complaint(), "")));
       };
     } catch (BaselineProblem problem) {
       return new Reply.Refused(List.of(BaselineComplaint.of(installation, problem)));

@@ -1,6 +1,7 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.sweep.Progress;
+import dryfloor.app.report.Ink;
 import java.util.Optional;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
@@ -22,12 +23,16 @@ final class WatchedProgress implements Progress, AutoCloseable {
         .setTaskName(task)
         .setInitialMax(-1)
         .setUpdateIntervalMillis(REFRESH_MILLISECONDS)
-        .setStyle(
-            surface.errInk().manyCharacters()
-                ? ProgressBarStyle.COLORFUL_UNICODE_BLOCK
-                : ProgressBarStyle.ASCII)
+        .setStyle(style(surface.errInk()))
         .clearDisplayOnFinish()
         .build();
+  }
+
+  private static ProgressBarStyle style(Ink ink) {
+    if (!ink.manyCharacters()) {
+      return ProgressBarStyle.ASCII;
+    }
+    return ink.colour() ? ProgressBarStyle.COLORFUL_UNICODE_BLOCK : ProgressBarStyle.UNICODE_BLOCK;
   }
 
   @Override

@@ -1,12 +1,11 @@
 package dryfloor.app.drawing;
 
 import dryfloor.app.drawing.Shape.Text.Anchor;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Where water went: arrows with litres, spills, wet floors. */
+/** Where water went: arrows with litres, and wet floors. */
 final class FlowPainter {
 
   private static final double STRIP = 10;
@@ -14,11 +13,13 @@ final class FlowPainter {
   private final Paper paper;
   private final Scene scene;
   private final Sheet sheet;
+  private final SpillPainter spills;
 
   FlowPainter(Paper paper, Scene scene, Sheet sheet) {
     this.paper = paper;
     this.scene = scene;
     this.sheet = sheet;
+    this.spills = new SpillPainter(paper, scene, sheet);
   }
 
   /** Wet floors lie behind what stands on them. */
@@ -56,18 +57,28 @@ final class FlowPainter {
       case PIPE -> pipe(flow, 1);
       case PIPE_BACKWARDS -> pipe(flow, -1);
       case EDGE -> edge(flow);
-      case SPILL -> spill(flow);
-      case PIPE_SPILL -> pipeSpill(flow);
-      case SILL -> sill(flow);
+      case SPILL -> spills.overTheRim(flow);
+      case PIPE_SPILL -> spills.outOfThePipe(flow);
+      case SILL -> spills.overTheSill(flow);
     }
   }
 
   private void pipe(Scene.Flow flow, int way) {
     Optional<Pipe.Piece> longest =
         paper.plan().pipe(flow.path()).stream()
-            .flatMap(pipe -> pipe.pieces().stream())
+            .flatMap(pipe -> seen(pipe).stream())
             .max(Comparator.comparingDouble(piece -> piece.length() * (piece.upright() ? 2 : 1)));
     longest.ifPresent(piece -> arrow(flow, piece, way));
+  }
+
+  /** The pieces that nothing hides; all of them where everything is hidden. */
+  private List<Pipe.Piece> seen(Pipe pipe) {
+    List<Pipe.Piece> seen =
+        Stretch.of(paper.plan(), pipe).stream()
+            .filter(stretch -> !stretch.hidden())
+            .flatMap(stretch -> new Pipe(pipe.run(), stretch.line(), List.of()).pieces().stream())
+            .toList();
+    return seen.isEmpty() ? pipe.pieces() : seen;
   }
 
   private void arrow(Scene.Flow flow, Pipe.Piece piece, int way) {
@@ -91,7 +102,7 @@ final class FlowPainter {
             13 * size,
             Style.FLOW_HEAD));
     sheet.reserve(Area.around(middle, middle, 8));
-    text(flow.text(), middle, 12, Style.FLOW_TEXT);
+    sheet.label(Label.beside(flow.text(), middle, 12, Style.FLOW_TEXT));
   }
 
   private void edge(Scene.Flow flow) {
@@ -110,90 +121,7 @@ final class FlowPainter {
             false,
             Style.FLOW));
     sheet.add(Symbols.arrow(at.moved(10 * way, 6), 0.4 * way, 0.92, 10, Style.FLOW_HEAD));
-    text(flow.text(), at.moved(0, -12), 8, Style.FLOW_TEXT);
-  }
-
-  private void spill(Scene.Flow flow) {
-    tank(flow.from())
-        .ifPresent(
-            tank -> {
-              boolean left = roomLeft(tank) > roomRight(tank);
-              double away = left ? -0.12 : 0.12;
-              double wall = left ? tank.left() : tank.right();
-              Point rim = paper.at(wall, tank.rim());
-              double outside = paper.x(wall + away);
-              down(flow, List.of(rim, rim.moved((outside - rim.x()) * 0.7, -2)), outside);
-            });
-  }
-
-  private double roomLeft(Tank tank) {
-    return paper.plan().pipes().stream()
-        .flatMap(pipe -> pipe.line().stream())
-        .mapToDouble(point -> tank.left() - point.x())
-        .filter(away -> away > 0)
-        .min()
-        .orElse(1);
-  }
-
-  private double roomRight(Tank tank) {
-    return paper.plan().pipes().stream()
-        .flatMap(pipe -> pipe.line().stream())
-        .mapToDouble(point -> point.x() - tank.right())
-        .filter(away -> away > 0)
-        .min()
-        .orElse(1);
-  }
-
-  private void pipeSpill(Scene.Flow flow) {
-    Optional<Pipe> pipe = paper.plan().pipe(flow.path());
-    Optional<Point> torn =
-        pipe.stream()
-            .flatMap(p -> p.fittings().stream())
-            .filter(fixture -> scene.failed().contains(fixture.id()))
-            .map(Pipe.Fixture::at)
-            .findFirst();
-    Optional<Point> lowest =
-        pipe.stream().flatMap(p -> p.line().stream()).min(Comparator.comparingDouble(Point::y));
-    torn.or(() -> lowest)
-        .map(paper::at)
-        .ifPresent(at -> down(flow, List.of(at, at.moved(10, 3)), at.x() + 14));
-  }
-
-  /** From these points on down to where the water lands. */
-  private void down(Scene.Flow flow, List<Point> start, double x) {
-    double landing = landing(flow.to());
-    double foot = Math.max(start.getLast().y() + 12, landing);
-    List<Point> line = new ArrayList<>(start);
-    line.add(new Point(x, start.getLast().y() + 6));
-    line.add(new Point(x, foot - 6));
-    sheet.add(new Shape.Line(line, false, Style.SPILL));
-    sheet.add(Symbols.arrow(new Point(x, foot), 0, 1, 10, Style.SPILL_HEAD));
-    sheet.reserve(Area.around(new Point(x, start.getLast().y()), new Point(x, foot), 4));
-    text(flow.text(), new Point(x, (start.getLast().y() + foot) / 2), 8, Style.WET_TEXT);
-  }
-
-  private double landing(String place) {
-    return tank(place)
-        .map(tank -> paper.y(tank.bottom()))
-        .or(() -> paper.plan().room(place).map(room -> paper.y(room.floor().elevation())))
-        .orElse(paper.bottom());
-  }
-
-  private void sill(Scene.Flow flow) {
-    paper
-        .plan()
-        .room(flow.path())
-        .ifPresent(
-            room -> {
-              Point edge = paper.at(room.right(), room.floor().elevation()).moved(-6, -16);
-              sheet.add(Symbols.arrow(edge, 1, 0, 12, Style.SPILL_HEAD));
-              text(flow.text(), edge.moved(-8, -6), 8, Style.WET_TEXT);
-            });
-  }
-
-  private void text(String text, Point at, double clear, Style style) {
-    sheet.label(
-        new Label(at, List.of(new Sheet.LabelLine(text, 12, style)), Label.around(at, clear, 14)));
+    sheet.label(Label.beside(flow.text(), at.moved(0, -12), 8, Style.FLOW_TEXT));
   }
 
   private Optional<Tank> tank(String id) {

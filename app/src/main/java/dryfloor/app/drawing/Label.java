@@ -75,8 +75,13 @@ record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
     return new Spot(Sheet.stacked(lines, wish.top(), wish.anchor()), dislike, away);
   }
 
+  /** A single line that belongs beside a point, so far from it (points). */
+  static Label beside(String text, Point at, double clear, Style style) {
+    return new Label(at, List.of(new Sheet.LabelLine(text, 12, style)), around(at, clear, 14));
+  }
+
   /** Beside a point: right, left, above, below. */
-  static List<Wish> around(Point point, double clear, double height) {
+  private static List<Wish> around(Point point, double clear, double height) {
     return List.of(
         new Wish(point.moved(clear, -height / 2), Anchor.START),
         new Wish(point.moved(-clear, -height / 2), Anchor.END),

@@ -36,6 +36,11 @@ final class Legend {
     if (!scene.wet().isEmpty()) {
       swatch(Style.WET, "wet floor");
     }
+    if (plan.pipes().stream()
+        .flatMap(pipe -> Stretch.of(plan, pipe).stream())
+        .anyMatch(Stretch::hidden)) {
+      stroke(Style.PIPE_BEHIND, "pipe behind");
+    }
     Set<Pipe.Kind> kinds =
         plan.pipes().stream()
             .flatMap(pipe -> pipe.fittings().stream())

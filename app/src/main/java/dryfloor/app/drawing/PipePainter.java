@@ -30,11 +30,21 @@ final class PipePainter {
   }
 
   private void pipe(Pipe pipe) {
-    List<Point> line = pipe.line().stream().map(paper::at).toList();
     boolean carries = scene.flows().stream().anyMatch(flow -> flow.path().equals(pipe.run()));
+    for (Stretch stretch : Stretch.of(paper.plan(), pipe)) {
+      stretch(stretch, carries, scene.failed().contains(pipe.run()));
+    }
+  }
+
+  private void stretch(Stretch stretch, boolean carries, boolean failed) {
+    List<Point> line = stretch.line().stream().map(paper::at).toList();
+    if (stretch.hidden()) {
+      sheet.addKeptClear(new Shape.Line(line, false, Style.PIPE_BEHIND));
+      return;
+    }
     sheet.add(new Shape.Line(line, false, Style.PIPE_EDGE));
     sheet.addKeptClear(new Shape.Line(line, false, carries ? Style.PIPE : Style.PIPE_DRY));
-    if (scene.failed().contains(pipe.run())) {
+    if (failed) {
       sheet.add(new Shape.Line(line, false, Style.FAILED));
     }
   }

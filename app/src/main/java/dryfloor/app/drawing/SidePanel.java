@@ -9,7 +9,7 @@ final class SidePanel {
   static final double WIDTH = 360;
 
   private static final double SIZE = 11.5;
-  private static final double TIME_COLUMN = 74;
+  private static final double TIME_COLUMN = 88;
   private static final int MOST_MOMENTS = 14;
 
   private final Scene scene;

@@ -19,6 +19,7 @@ public enum Style {
   PIPE_EDGE,
   PIPE,
   PIPE_DRY,
+  PIPE_BEHIND,
   SYMBOL,
   SYMBOL_FILLED,
   BREAK_OPEN,

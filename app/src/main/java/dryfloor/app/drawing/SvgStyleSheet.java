@@ -26,6 +26,7 @@ final class SvgStyleSheet {
       .pipe-edge { stroke: #ffffff; stroke-width: 7 }
       .pipe { stroke: #4a5a66; stroke-width: 3.2; stroke-linejoin: round }
       .pipe-dry { stroke: #9aa5ac; stroke-width: 2.4; stroke-linejoin: round }
+      .pipe-behind { stroke: #6d7c87; stroke-width: 1.4; stroke-dasharray: 2 4 }
       .symbol { fill: #ffffff; stroke: #22303a; stroke-width: 1.6 }
       .symbol-filled { fill: #22303a; stroke: none }
       .break-open { fill: #ffffff; stroke: #8a4fa0; stroke-width: 2.4 }

@@ -1,6 +1,6 @@
 package dryfloor.app.drawing;
 
-import java.util.ArrayList;
+import dryfloor.app.text.LineBreaks;
 import java.util.List;
 
 /** How wide text becomes, estimated for the widest of the usual sans-serif typefaces. */
@@ -38,18 +38,6 @@ final class TextWidth {
 
   /** Text broken between words into lines not wider than this. */
   static List<String> broken(String text, double width, double size, Style style) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : text.split(" ", -1)) {
-      String longer = line.isEmpty() ? word : line + " " + word;
-      if (!line.isEmpty() && of(longer, size, style) > width) {
-        lines.add(line.toString());
-        line = new StringBuilder(word);
-      } else {
-        line = new StringBuilder(longer);
-      }
-    }
-    lines.add(line.toString());
-    return lines;
+    return LineBreaks.broken(text, width, line -> of(line, size, style));
   }
 }

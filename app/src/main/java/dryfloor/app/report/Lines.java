@@ -1,5 +1,6 @@
 package dryfloor.app.report;
 
+import dryfloor.app.text.LineBreaks;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,18 +44,10 @@ final class Lines {
 
   /** A paragraph whose first line begins otherwise than the others. */
   void paragraph(String first, String others, String text) {
-    StringBuilder line = new StringBuilder(first);
-    boolean empty = true;
-    for (String word : text.split(" ", -1)) {
-      if (!empty && line.length() + 1 + word.length() > WIDTH) {
-        lines.add(line.toString());
-        line = new StringBuilder(others);
-        empty = true;
-      }
-      line.append(empty ? "" : " ").append(word);
-      empty = false;
+    List<String> broken = LineBreaks.broken(text, WIDTH - (double) others.length(), String::length);
+    for (int i = 0; i < broken.size(); i++) {
+      lines.add((i == 0 ? first : others) + broken.get(i));
     }
-    lines.add(line.toString());
   }
 
   /** Everything, in characters that can be shown. */

@@ -30,6 +30,9 @@ public final class ProblemReport {
 
   private static String place(Path file, Problem problem) {
     String path = problem.path().isEmpty() ? "" : problem.path() + ": ";
+    if (problem.line() < 1) {
+      return file + ": " + path;
+    }
     return file + ":" + problem.line() + ":" + problem.column() + ": " + path;
   }
 }

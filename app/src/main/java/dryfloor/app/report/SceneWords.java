@@ -4,6 +4,7 @@ import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.Style;
+import dryfloor.model.part.Part;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -12,6 +13,9 @@ import java.util.Set;
 
 /** Puts an outcome into the words and numbers of a picture. */
 public final class SceneWords {
+
+  /** So many moments have room beside a picture; of longer stories only the turns are told. */
+  private static final int ROOM = 14;
 
   private final Wording wording;
   private final Outcome outcome;
@@ -35,7 +39,7 @@ public final class SceneWords {
 
   private Scene scene(String title, List<String> failed) {
     Answer answer = Answer.of(outcome);
-    Set<String> failedIds = new HashSet<>(failed);
+    Set<String> failedIds = mostExact(failed);
     return new Scene(
         wording.installation().name(),
         title,
@@ -51,6 +55,15 @@ public final class SceneWords {
         outcome.vessels().stream().map(this::levelLine).toList(),
         new SceneHeights(amounts),
         Cautions.STATEMENT);
+  }
+
+  /** A run is not marked where one of its parts is. */
+  private Set<String> mostExact(List<String> failed) {
+    Set<String> exact = new HashSet<>(failed);
+    wording.installation().runs().stream()
+        .filter(run -> run.parts().stream().map(Part::id).anyMatch(failed::contains))
+        .forEach(run -> exact.remove(run.id()));
+    return exact;
   }
 
   private static Style style(Answer answer) {
@@ -83,9 +96,9 @@ public final class SceneWords {
             ? "no change"
             : amounts.volumeChange(gained).replace("-", "−");
     double left = vessel.rim() - vessel.levelAfter();
-    boolean empty = vessel.volumeAfter() <= 0;
+    boolean empty = !amounts.isWater(vessel.volumeAfter());
     if (empty) {
-      return gained < 0 ? change + ", empty" : "";
+      return amounts.isWater(gained) ? change + ", empty" : "";
     }
     return change + (left > 5e-4 ? "\n" + amounts.level(left) + " below rim" : "\nfull to the rim");
   }
@@ -127,10 +140,13 @@ public final class SceneWords {
   }
 
   private List<Scene.Moment> story() {
-    return new StoryDigest(wording)
-        .of(outcome.story()).stream()
-            .map(moment -> new Scene.Moment(moment.time(), moment.sentence()))
-            .toList();
+    StoryDigest digest = new StoryDigest(wording);
+    List<StoryDigest.Moment> all = digest.of(outcome.story());
+    List<StoryDigest.Moment> told =
+        all.size() <= ROOM
+            ? all
+            : digest.of(outcome.story().stream().filter(PictureStory::isTold).toList());
+    return told.stream().map(moment -> new Scene.Moment(moment.time(), moment.sentence())).toList();
   }
 
   private Scene.LevelLine levelLine(Outcome.VesselOutcome vessel) {

@@ -37,7 +37,7 @@ public final class StorySentence {
               + the(event.subject())
               + " parts at the crest: no siphon lifts it that high.";
       case RUN_EMPTIES -> subject(event) + " empties itself" + into(event) + allTold(event) + ".";
-      case RUN_PRIMES -> subject(event) + " fills and carries water over its crest again.";
+      case RUN_PRIMES -> subject(event) + " fills and carries water over its crest.";
       case SUCKS_AIR ->
           subject(event) + " sucks air" + because(event, ": ", " has fallen to its inlet") + ".";
       case LOSES_PRIME ->
@@ -51,10 +51,10 @@ public final class StorySentence {
               + inAll(event)
               + ".";
       case STOPS_SPILLING -> subject(event) + " stops spilling" + into(event) + inAll(event) + ".";
-      case LEAKS -> subject(event) + " leaks" + into(event) + inAll(event) + ".";
+      case LEAKS -> leaks(event) + into(event) + inAll(event) + ".";
       case BURSTS -> subject(event) + " bursts and empties" + into(event) + allTold(event) + ".";
-      case CATCHES -> subject(event) + " catches its first water" + allTold(event) + ".";
-      case FLOOR_WET -> subject(event) + " gets wet" + allTold(event) + ".";
+      case CATCHES -> subject(event) + " catches its first water" + inAll(event) + ".";
+      case FLOOR_WET -> subject(event) + " gets wet" + inAll(event) + ".";
       case SILL_REACHED ->
           "The water on "
               + the(event.subject())
@@ -65,6 +65,12 @@ public final class StorySentence {
       case EMPTY -> subject(event) + " has run empty.";
       case POURED -> "Somebody tops up " + the(event.subject()) + " by hand" + allTold(event) + ".";
     };
+  }
+
+  private String leaks(StoryEvent event) {
+    boolean run =
+        wording.installation().runs().stream().anyMatch(r -> r.id().equals(event.subject()));
+    return run ? "Water runs out of " + the(event.subject()) : subject(event) + " leaks";
   }
 
   private String subject(StoryEvent event) {

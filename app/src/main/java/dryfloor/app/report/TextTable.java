@@ -1,8 +1,10 @@
 package dryfloor.app.report;
 
+import dryfloor.app.text.LineBreaks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Columns of text, each as wide as its widest cell. Colour codes take no width. */
 final class TextTable {
@@ -54,19 +56,10 @@ final class TextTable {
   }
 
   private static List<String> broken(String cell, int widest) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : cell.split(" ", -1)) {
-      if (!line.isEmpty() && width(line.toString()) + 1 + width(word) > widest) {
-        lines.add(line.toString());
-        line = new StringBuilder("  ");
-      } else if (!line.isEmpty()) {
-        line.append(' ');
-      }
-      line.append(word);
-    }
-    lines.add(line.toString());
-    return lines;
+    List<String> lines = LineBreaks.broken(cell, widest, TextTable::width);
+    return IntStream.range(0, lines.size())
+        .mapToObj(i -> i == 0 ? lines.get(i) : INDENT + lines.get(i))
+        .toList();
   }
 
   /** The lines, headings first and in the ink of headings. */

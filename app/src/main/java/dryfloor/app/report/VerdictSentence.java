@@ -1,6 +1,7 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Outcome;
 import java.util.Comparator;
 import java.util.List;
@@ -34,7 +35,7 @@ public final class VerdictSentence {
         outcome.floors().stream()
             .filter(floor -> floor.received() > 0 || floor.firstWet().isPresent())
             .sorted(Comparator.comparingDouble(floor -> floor.firstWet().orElse(Double.MAX_VALUE)))
-            .map(this::floor)
+            .map(floor -> floor(floor, runsOnTo(outcome, floor.id())))
             .toList();
     String first =
         outcome.firstWetFloor().isPresent()
@@ -50,16 +51,27 @@ public final class VerdictSentence {
         + beyond;
   }
 
+  /** Whether all of a floor's water came over the sill of another. */
+  private static boolean runsOnTo(Outcome outcome, String floor) {
+    return outcome.ledger().entries().stream()
+            .anyMatch(e -> e.to().equals(floor) && e.way() == Ledger.Way.SILL)
+        && outcome.ledger().entries().stream()
+            .noneMatch(e -> e.to().equals(floor) && e.way() != Ledger.Way.SILL);
+  }
+
   private String first(double time) {
     return time < AT_ONCE ? "at once" : "first after " + amounts().time(time);
   }
 
-  private String floor(Outcome.FloorOutcome floor) {
+  private String floor(Outcome.FloorOutcome floor, boolean fromOtherFloor) {
     String depth =
         floor.depth() >= 5e-4
             ? ", " + amounts().level(floor.depth()) + " deep"
-            : floor.volume() < floor.received() / 2 ? ", and leave it again" : ", a thin film";
-    return amounts().volume(floor.received()) + " reach " + wording.names().the(floor.id()) + depth;
+            : floor.volume() < floor.received() / 2 ? " and run off again" : ", a thin film";
+    return amounts().volume(floor.received())
+        + (fromOtherFloor ? " run on to " : " reach ")
+        + wording.names().the(floor.id())
+        + depth;
   }
 
   private String caught(Outcome outcome) {

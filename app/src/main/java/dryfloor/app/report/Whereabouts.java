@@ -1,5 +1,6 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
 import java.util.Comparator;
 import java.util.List;
@@ -15,7 +16,7 @@ final class Whereabouts {
   /** "34 L cellar floor, 5 L beyond the drawing"; what was caught; or that nothing left. */
   static String of(Wording wording, Outcome outcome) {
     return switch (outcome.verdict()) {
-      case WET -> named(wording, onFloors(wording, outcome));
+      case WET -> onFloors(wording, outcome) + goesOn(wording, outcome.ending());
       case CAUGHT -> named(wording, catches(wording, outcome));
       case DRY -> "all in its vessels";
     };
@@ -49,10 +50,28 @@ final class Whereabouts {
     return mostFirst(wording, Stream.concat(basins, outcome.drained().stream()));
   }
 
-  private static List<Outcome.Passed> onFloors(Wording wording, Outcome outcome) {
-    return mostFirst(
-        wording,
-        outcome.floors().stream().map(floor -> new Outcome.Passed(floor.id(), floor.received())));
+  /** Wettest first; a floor that most of its water has left again is told by what passed. */
+  private static String onFloors(Wording wording, Outcome outcome) {
+    List<String> phrases =
+        outcome.floors().stream()
+            .filter(floor -> wording.amounts().isWater(floor.received()))
+            .sorted(Comparator.comparingDouble(Outcome.FloorOutcome::received).reversed())
+            .map(floor -> onFloor(wording, floor))
+            .toList();
+    return some(phrases);
+  }
+
+  private static String onFloor(Wording wording, Outcome.FloorOutcome floor) {
+    boolean passed = floor.volume() < floor.received() / 2;
+    return wording.amounts().volume(passed ? floor.received() : floor.volume())
+        + (passed ? " over " : " ")
+        + wording.names().small(floor.id());
+  }
+
+  private static String goesOn(Wording wording, Ending ending) {
+    return ending instanceof Ending.Continues continues
+        ? ", goes on at " + wording.amounts().hourlyFlow(continues.rate())
+        : "";
   }
 
   private static List<Outcome.Passed> mostFirst(Wording wording, Stream<Outcome.Passed> places) {
@@ -63,17 +82,20 @@ final class Whereabouts {
   }
 
   private static String named(Wording wording, List<Outcome.Passed> places) {
-    List<String> phrases =
+    return some(
         places.stream()
-            .limit(PLACES_NAMED)
             .map(
                 place ->
                     wording.amounts().volume(place.volume())
                         + " "
                         + wording.names().small(place.id()))
-            .toList();
-    int unnamed = places.size() - phrases.size();
-    return String.join(", ", phrases) + (unnamed > 0 ? " and " + unnamed + " more" : "");
+            .toList());
+  }
+
+  private static String some(List<String> phrases) {
+    int unnamed = phrases.size() - PLACES_NAMED;
+    return String.join(", ", phrases.subList(0, Math.min(PLACES_NAMED, phrases.size())))
+        + (unnamed > 0 ? " and " + unnamed + " more" : "");
   }
 
   private static boolean isBasin(Wording wording, String id) {

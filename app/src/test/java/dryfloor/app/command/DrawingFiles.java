@@ -15,7 +15,7 @@ final class DrawingFiles {
   }
 
   static Path wrong(Path folder, String name) throws IOException {
-    String text = SampleInstallation.text().replace("\"level\": \"260 mm\"", "\"level\": \"260\"");
+    String text = SampleInstallation.text().replace("\"level\": \"262 mm\"", "\"level\": \"262\"");
     return Files.writeString(folder.resolve(name), text);
   }
 }
