@@ -40,6 +40,7 @@ public final class Simulation {
   private final Agenda agenda;
   private final PipeTriggers pipeTriggers;
   private final TeeTriggers teeTriggers;
+  private final CrestTriggers crestTriggers;
   private final ControlTriggers controlTriggers;
   private final Watch watch;
   private final VolumeStep step;
@@ -68,6 +69,7 @@ public final class Simulation {
     agenda = new Agenda(state);
     pipeTriggers = new PipeTriggers(network, state, field, story);
     teeTriggers = new TeeTriggers(network, state, field);
+    crestTriggers = new CrestTriggers(network, field);
     controlTriggers = new ControlTriggers(network, state, field, story, agenda);
     watch = new Watch(network, state, field, story);
     step = new VolumeStep(network, field, accuracy);
@@ -254,6 +256,7 @@ public final class Simulation {
       controlTriggers.addTo(triggers);
       pipeTriggers.addTo(triggers);
       teeTriggers.addTo(triggers);
+      crestTriggers.addTo(triggers);
       watch.addTo(triggers);
       Optional<Trigger> due = triggers.stream().filter(Trigger::isDue).findFirst();
       if (due.isEmpty() && agenda.next() > state.time) {
