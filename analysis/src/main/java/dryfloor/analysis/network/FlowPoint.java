@@ -1,8 +1,8 @@
 package dryfloor.analysis.network;
 
 /**
- * A point on the curve of flow over head. A solver keeps one for each branch and hands it in again: near
- * the last answer the next one is found sooner.
+ * A point on the curve of flow over head. A solver keeps one for each branch and hands it in again:
+ * near the last answer the next one is found sooner.
  */
 public final class FlowPoint {
 

@@ -85,8 +85,8 @@ public record PipeLaw(
    * Finds the flow at a head between the ends (m).
    *
    * @param movingLoss coefficient of valves that move by themselves (velocity heads)
-   * @param point holds a guess of flow and slope, which saves time and changes nothing, and takes the
-   *     answer
+   * @param point holds a guess of flow and slope, which saves time and changes nothing, and takes
+   *     the answer
    */
   public void solve(double head, double movingLoss, FlowPoint point) {
     switch (passage) {
@@ -113,8 +113,8 @@ public record PipeLaw(
   }
 
   /**
-   * Secants, kept between bounds that close in; the head is strictly rising in the flow. Near a good
-   * guess it takes two or three heads. The slope handed back is that of the last secant.
+   * Secants, kept between bounds that close in; the head is strictly rising in the flow. Near a
+   * good guess it takes two or three heads. The slope handed back is that of the last secant.
    */
   private void search(double head, double movingLoss, FlowPoint point) {
     double low = Double.NEGATIVE_INFINITY;

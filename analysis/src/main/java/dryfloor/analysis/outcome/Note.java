@@ -24,8 +24,8 @@ public sealed interface Note {
   record SettlesElsewhere(String vessel, double declared, double settled) implements Note {}
 
   /**
-   * This run fills and takes air again and again. It was followed through the first dozen of these, then
-   * on average.
+   * This run fills and takes air again and again. It was followed through the first dozen of these,
+   * then on average.
    */
   record FlushesOnAndOn(String run) implements Note {}
 }

@@ -24,11 +24,12 @@ final class PipeMode {
 
   /** How often it has taken air. */
   int breaks;
+
   final Leg[] legs = {Leg.AT_REST, Leg.AT_REST};
 
   /**
-   * Whether it has filled and taken air so often that it is no longer followed through each of these, but
-   * on average: it stays open and passes what arrives, up to what it can carry.
+   * Whether it has filled and taken air so often that it is no longer followed through each of
+   * these, but on average: it stays open and passes what arrives, up to what it can carry.
    */
   boolean staysOpen() {
     return breaks > FLUSHES;

@@ -153,9 +153,8 @@ final class PipeTriggers {
 
   private void addForResting(int i, int side, List<Trigger> triggers) {
     Pipe pipe = network.pipes().get(i);
-    PipeEnd end = pipe.leg(side).end();
     PipeMode mode = state.pipes[i];
-    if (end.atJunction() && state.teeFull[end.junction()]) {
+    if (atFullTee(pipe, side)) {
       triggers.add(
           new Trigger(
               pipe.run() + " moves at a full junction",
@@ -208,8 +207,8 @@ final class PipeTriggers {
   }
 
   /**
-   * Lets every column at rest go the last bit to where it belongs, once all else stands still; returns
-   * whether any had to.
+   * Lets every column at rest go the last bit to where it belongs, once all else stands still;
+   * returns whether any had to.
    */
   boolean wakeColumns() {
     boolean any = false;
@@ -230,32 +229,52 @@ final class PipeTriggers {
   private void addForMoving(int i, int side, List<Trigger> triggers) {
     Pipe pipe = network.pipes().get(i);
     PipeMode mode = state.pipes[i];
+    if (mode.legs[1 - side] == PipeMode.Leg.BRIMFUL) {
+      triggers.add(
+          new Trigger(
+              pipe.run() + " primes",
+              () -> fedFlow(i, side) > NOTHING && mayFill(i) ? pipe.crest() - column(pipe, side) : NEVER,
+              () -> prime(i)));
+    }
     triggers.add(
         new Trigger(
             pipe.run() + " stands at its crest",
-            () ->
-                rises(pipe, side) || standsAtCrest(pipe, side)
-                    ? pipe.crest() - column(pipe, side) - (standsAtCrest(pipe, side) ? BRIM : 0)
-                    : NEVER,
+            () -> {
+              if (isFed(i, side)) {
+                return NEVER;
+              }
+              double below = pipe.crest() - column(pipe, side);
+              return standsAtCrest(pipe, side) ? below - BRIM : rises(pipe, side) ? below : NEVER;
+            },
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
-    PipeEnd end = pipe.leg(side).end();
-    boolean atFullTee = end.atJunction() && state.teeFull[end.junction()];
     boolean pumped = side == 0 && PipeLaws.isPumped(pipe, 0, state.board);
-    boolean fed = mode.legs[1 - side] == PipeMode.Leg.BRIMFUL;
-    if (!atFullTee && !pumped) {
+    if (!atFullTee(pipe, side) && !pumped) {
       PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
       triggers.add(
           new Trigger(
               pipe.run() + " comes to rest",
               () -> {
-                if (fed && fedFlow(i, side) > NOTHING) {
-                  return NEVER;
+                if (isFed(i, side) || belongs(pipe, side) >= pipe.crest()) {
+                  return Math.abs(branch.flow) > 0 ? NEVER : isFed(i, side) ? NEVER : -1;
                 }
                 double away = misplaced(pipe, side) - THERE;
                 return Math.min(away, Math.abs(branch.flow) - NOTHING * NOTHING);
               },
               () -> mode.legs[side] = PipeMode.Leg.AT_REST));
     }
+  }
+
+  /** Whether water comes over the crest into the leg on this side. */
+  private boolean isFed(int i, int side) {
+    return state.pipes[i].legs[1 - side] == PipeMode.Leg.BRIMFUL && fedFlow(i, side) > NOTHING;
+  }
+
+  /** Whether the pipe may be full again, once both its legs are. */
+  private boolean mayFill(int i) {
+    Pipe pipe = network.pipes().get(i);
+    return state.pipes[i].staysOpen()
+        ? bothCovered(pipe) && check.wouldStayFullAgain(pipe, overCrest(i))
+        : check.wouldStayFullAgain(pipe, overCrest(i));
   }
 
   /** Flow over the crest into the leg on this side (m³/s). */
@@ -290,10 +309,7 @@ final class PipeTriggers {
             new Trigger(
                 pipe.run() + " primes",
                 () ->
-                    (mode.staysOpen()
-                                ? bothCovered(pipe)
-                                : reachesCrest || fedFlow(i, side) > NOTHING)
-                            && check.wouldStayFullAgain(pipe, overCrest(i))
+                    (reachesCrest || fedFlow(i, side) > NOTHING) && mayFill(i)
                         ? -1
                         : NEVER,
                 () -> prime(i)));
@@ -379,9 +395,19 @@ final class PipeTriggers {
     story.tell(state.time, What.RUN_PRIMES, pipe.run(), "");
   }
 
-  /** Whether a leg is full and the water at its end keeps it so. */
+  /**
+   * Whether a leg is full and the water at its end keeps it so. The head of a full junction says nothing
+   * about that: it may be this very leg that lifts it.
+   */
   private boolean standsAtCrest(Pipe pipe, int side) {
-    return column(pipe, side) >= pipe.crest() - BRIM && belongs(pipe, side) >= pipe.crest();
+    return !atFullTee(pipe, side)
+        && column(pipe, side) >= pipe.crest() - BRIM
+        && belongs(pipe, side) >= pipe.crest();
+  }
+
+  private boolean atFullTee(Pipe pipe, int side) {
+    PipeEnd end = pipe.leg(side).end();
+    return end.atJunction() && state.teeFull[end.junction()];
   }
 
   private boolean rises(Pipe pipe, int side) {

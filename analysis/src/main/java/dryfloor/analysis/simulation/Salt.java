@@ -91,12 +91,28 @@ final class Salt {
           salt[place] = salinity[place] * (Math.max(volumes[place], 0) + 1e-12);
         }
       }
+      exchangeWithOutside(salt, moved);
+    }
+  }
+
+  /** What the pools gave to the outside and got from it, so that no salt is lost. */
+  private void exchangeWithOutside(double[] salt, double[] moved) {
+    for (int a = 0; a < moved.length; a++) {
+      Account account = network.accounts().get(a);
+      int source = moved[a] >= 0 ? account.from() : account.to();
+      double mass = moved[a] * salinity[source];
+      if (!isPool(account.from())) {
+        salt[account.from()] -= mass;
+      }
+      if (!isPool(account.to())) {
+        salt[account.to()] += mass;
+      }
     }
   }
 
   /**
-   * How many parts a step is cut into: so many that in none a place gets more than a small share of its
-   * water from a place whose salinity is another. What circulates at one salinity cuts nothing.
+   * How many parts a step is cut into: so many that in none a place gets more than a small share of
+   * its water from a place whose salinity is another. What circulates at one salinity cuts nothing.
    */
   private int parts(double[] salt, double[] before, double[] moved) {
     double[] exchanged = new double[before.length];

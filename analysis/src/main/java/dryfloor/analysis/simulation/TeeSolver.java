@@ -10,9 +10,10 @@ import java.util.TreeSet;
  * Solves for the heads of the tees that are full of water, so that what flows into each flows out
  * of it.
  *
- * <p>Each branch's flow rises with the head at its first end and falls with that at its second, so the
- * heads minimise a convex function (the content of the network) and the flows are unique. Newton's
- * method with a search for the lowest content along each step finds them wherever it starts.
+ * <p>Each branch's flow rises with the head at its first end and falls with that at its second, so
+ * the heads minimise a convex function (the content of the network) and the flows are unique.
+ * Newton's method with a search for the lowest content along each step finds them wherever it
+ * starts.
  */
 final class TeeSolver {
 
@@ -112,7 +113,9 @@ final class TeeSolver {
     return sum;
   }
 
-  /** Closes in on the lowest content along the step, which has one because the content is convex. */
+  /**
+   * Closes in on the lowest content along the step, which has one because the content is convex.
+   */
   private double goToLowest(FlowField field, double descentAtStart, double descentAtEnd) {
     double low = 0;
     double high = 1;

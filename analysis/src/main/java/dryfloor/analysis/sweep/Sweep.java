@@ -170,8 +170,7 @@ public final class Sweep {
   /** Runs both branches where it is in doubt whether siphon breaks work, and tells the worse. */
   private FailureResult answer(List<Failure> failures) {
     List<Effect> effects = FailureResolver.resolve(installation, failures);
-    FailureResult result =
-        answered.computeIfAbsent(effects, changes -> answer(failures, changes));
+    FailureResult result = answered.computeIfAbsent(effects, changes -> answer(failures, changes));
     return switch (result) {
       case FailureResult.Answered same ->
           new FailureResult.Answered(failures.getFirst(), same.outcome());
