@@ -8,9 +8,9 @@ package dryfloor.analysis.hydraulics;
  * <p>where h is the head across the hole. Valid where the hole is small beside the water that feeds
  * it and the flow is fast enough not to be viscous; holes below about a millimetre pass less.
  *
- * <p>Below a head of 0.01 mm the root goes over into a straight line of the same value there, so
- * that the slope at no head is finite; the error in the flow is then at most a quarter of the flow
- * at that head.
+ * <p>About a head of 0.01 mm the root turns smoothly into a straight line through 0, so that the
+ * slope at no head is finite; the error in the flow is then at most a quarter of the flow at that
+ * head.
  */
 public final class Orifice {
 
@@ -38,9 +38,10 @@ public final class Orifice {
    */
   public static final double CRACK = 0.61;
 
-  private static final double LINEAR_BELOW = 1e-5;
+  /** Around this head the root turns smoothly into a straight line through 0 (m). */
+  private static final double SMALL = 1e-5;
+
   private static final double ROOT_OF_TWO_G = Math.sqrt(2.0 * Physical.GRAVITY);
-  private static final double ROOT_OF_LINEAR_BELOW = Math.sqrt(LINEAR_BELOW);
 
   private Orifice() {}
 
@@ -52,23 +53,20 @@ public final class Orifice {
    * @param head across the hole, m, either way
    */
   public static double flow(double coefficient, double area, double head) {
-    double size = Math.abs(head);
-    double velocity =
-        size < LINEAR_BELOW ? head / ROOT_OF_LINEAR_BELOW : Math.copySign(Math.sqrt(size), head);
-    return coefficient * area * ROOT_OF_TWO_G * velocity;
+    double size = head * head + SMALL * SMALL;
+    return coefficient * area * ROOT_OF_TWO_G * head / Math.sqrt(Math.sqrt(size));
   }
 
   /**
-   * The slope of {@link #flow}: d flow / d head, m²/s, above 0 and finite everywhere. It halves
-   * where the straight line ends.
+   * The slope of {@link #flow}: d flow / d head, m²/s, above 0, finite and continuous everywhere.
    *
    * @param coefficient discharge coefficient Cd, above 0 to 1
    * @param area of the hole, m²
    * @param head across the hole, m, either way
    */
   public static double flowPerHead(double coefficient, double area, double head) {
-    double size = Math.abs(head);
-    double slope = size < LINEAR_BELOW ? 1.0 / ROOT_OF_LINEAR_BELOW : 0.5 / Math.sqrt(size);
+    double size = head * head + SMALL * SMALL;
+    double slope = (0.5 * head * head + SMALL * SMALL) / (size * Math.sqrt(Math.sqrt(size)));
     return coefficient * area * ROOT_OF_TWO_G * slope;
   }
 }

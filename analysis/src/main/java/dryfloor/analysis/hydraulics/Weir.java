@@ -18,7 +18,7 @@ package dryfloor.analysis.hydraulics;
  *
  * <p>Water standing above the crest downstream drowns the weir: Villemonte, Engineering
  * News-Record, 25 December 1947, p. 866. His law has an infinite slope where both levels meet; over
- * the last part, 1 − (h₂/h₁)^1.5 below 0.001, a straight line of the same value takes its place.
+ * the last part, 1 − (h₂/h₁)^1.5 about 0.0001, it turns smoothly into a straight line.
  */
 public final class Weir {
 
@@ -28,8 +28,12 @@ public final class Weir {
   private static final double REHBOCK_UP_TO = 2.0;
   private static final double LEVELS_OFF_WITHIN = 0.5;
   private static final double VILLEMONTE = 0.385;
-  private static final double LINEAR_BELOW = 1e-3;
-  private static final double LINEAR_SLOPE = Math.pow(LINEAR_BELOW, VILLEMONTE - 1.0);
+
+  /** Around this free part the power turns smoothly into a straight line through 0. */
+  private static final double SMALL = 1e-4;
+
+  /** Makes a free fall whole again. */
+  private static final double WHOLE = Math.pow(1.0 + SMALL, 1.0 - VILLEMONTE);
 
   private Weir() {}
 
@@ -89,7 +93,7 @@ public final class Weir {
       return 0.0;
     }
     double free = freePart(upstreamHead, downstreamHead);
-    return free < LINEAR_BELOW ? LINEAR_SLOPE * free : Math.pow(free, VILLEMONTE);
+    return WHOLE * free * Math.pow(free + SMALL, VILLEMONTE - 1.0);
   }
 
   /**
@@ -175,6 +179,6 @@ public final class Weir {
 
   private static double drowningSlope(double upstreamHead, double downstreamHead) {
     double free = freePart(upstreamHead, downstreamHead);
-    return free < LINEAR_BELOW ? LINEAR_SLOPE : VILLEMONTE * Math.pow(free, VILLEMONTE - 1.0);
+    return WHOLE * (VILLEMONTE * free + SMALL) * Math.pow(free + SMALL, VILLEMONTE - 2.0);
   }
 }

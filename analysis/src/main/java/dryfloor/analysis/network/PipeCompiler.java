@@ -98,9 +98,9 @@ final class PipeCompiler {
         effects.first(Effect.RunLeaks.class, e -> e.run().equals(run.id()));
     if (parted.isPresent()) {
       Effect.RunParted cut = parted.get();
-      PipeEnd open = new PipeEnd(registry.place(cut.landing()), -1, cut.elevation());
-      add(run, whole.upTo(cut.along(), cut.elevation(), open), false);
-      add(run, whole.after(cut.along(), cut.elevation(), open), false);
+      PipeEnd open = lying(cut.landing(), cut.elevation());
+      add(run, whole.upTo(cut.along(), open.elevation(), open), false);
+      add(run, whole.after(cut.along(), open.elevation(), open), false);
     } else if (leaks.isPresent()) {
       addLeaking(run, whole, leaks.get());
     } else {
@@ -121,11 +121,17 @@ final class PipeCompiler {
     registry.paths.add(new Path.PipeHole(pool, landing, slot, tee, leak.elevation(), leak.area()));
   }
 
+  /** An open end over a vessel or floor; it can't lie below the bottom of it. */
+  private PipeEnd lying(String landing, double elevation) {
+    int place = registry.place(landing);
+    return new PipeEnd(place, -1, Math.max(elevation, registry.places.get(place).table().bottom()));
+  }
+
   private PipeEnd end(Run run, Failure.End which) {
     Optional<Effect.EndMoved> moved =
         effects.first(Effect.EndMoved.class, e -> e.run().equals(run.id()) && e.end() == which);
     if (moved.isPresent()) {
-      return new PipeEnd(registry.place(moved.get().landing()), -1, moved.get().elevation());
+      return lying(moved.get().landing(), moved.get().elevation());
     }
     RunEnd end = which == Failure.End.FIRST ? run.from() : run.to();
     return switch (end) {

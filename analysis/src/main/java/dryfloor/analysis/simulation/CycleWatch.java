@@ -32,6 +32,7 @@ final class CycleWatch {
   private final State state;
   private final FlowField field;
   private final Recorder recorder;
+  private final CrestTriggers crests;
   private final Map<String, Deque<Pass>> passes = new HashMap<>();
   private Optional<Cycle> found = Optional.empty();
 
@@ -55,6 +56,7 @@ final class CycleWatch {
     this.state = state;
     this.field = field;
     this.recorder = recorder;
+    this.crests = new CrestTriggers(network, field);
   }
 
   Optional<Cycle> found() {
@@ -121,6 +123,7 @@ final class CycleWatch {
     for (int control = 0; control < network.controls().size(); control++) {
       modes.append(state.board.hasActed(control) ? 'a' : '-');
     }
+    crests.tellModes(modes);
     return modes.toString();
   }
 }

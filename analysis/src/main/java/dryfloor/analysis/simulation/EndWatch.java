@@ -84,6 +84,7 @@ final class EndWatch {
 
   /** What kind of end it is. */
   Ending ending() {
+    salt.finish();
     if (cycles.found().isPresent()) {
       return ofCycle(cycles.found().get());
     }
@@ -107,7 +108,8 @@ final class EndWatch {
     for (int a = 0; a < moved.length; a++) {
       moved[a] *= Math.max(network.away() - state.time, 0);
     }
-    salt.mixOn(state.salt, state.volumes, moved);
+    salt.carry(state.volumes, moved);
+    salt.finish();
   }
 
   /** A cycle goes on to the end of the unattended time; what it brings in or spills adds up. */
@@ -127,7 +129,8 @@ final class EndWatch {
     for (int a = 0; a < moved.length; a++) {
       moved[a] = (cycle.carried().get(0)[a] - cycle.carried().get(1)[a]) * times;
     }
-    salt.carry(state.salt, state.volumes, moved);
+    salt.carry(state.volumes, moved);
+    salt.finish();
     recorder.repeat(cycle, times, state.volumes);
     return new Ending.Continues(cycle.since(), rate);
   }

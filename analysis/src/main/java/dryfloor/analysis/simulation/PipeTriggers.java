@@ -233,7 +233,10 @@ final class PipeTriggers {
       triggers.add(
           new Trigger(
               pipe.run() + " primes",
-              () -> fedFlow(i, side) > NOTHING && mayFill(i) ? pipe.crest() - column(pipe, side) : NEVER,
+              () ->
+                  fedFlow(i, side) > NOTHING && mayFill(i)
+                      ? pipe.crest() - column(pipe, side)
+                      : NEVER,
               () -> prime(i)));
     }
     triggers.add(
@@ -308,10 +311,7 @@ final class PipeTriggers {
         triggers.add(
             new Trigger(
                 pipe.run() + " primes",
-                () ->
-                    (reachesCrest || fedFlow(i, side) > NOTHING) && mayFill(i)
-                        ? -1
-                        : NEVER,
+                () -> (reachesCrest || fedFlow(i, side) > NOTHING) && mayFill(i) ? -1 : NEVER,
                 () -> prime(i)));
       }
       triggers.add(
@@ -396,8 +396,8 @@ final class PipeTriggers {
   }
 
   /**
-   * Whether a leg is full and the water at its end keeps it so. The head of a full junction says nothing
-   * about that: it may be this very leg that lifts it.
+   * Whether a leg is full and the water at its end keeps it so. The head of a full junction says
+   * nothing about that: it may be this very leg that lifts it.
    */
   private boolean standsAtCrest(Pipe pipe, int side) {
     return !atFullTee(pipe, side)

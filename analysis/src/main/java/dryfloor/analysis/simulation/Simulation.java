@@ -40,6 +40,7 @@ public final class Simulation {
   private final Agenda agenda;
   private final PipeTriggers pipeTriggers;
   private final TeeTriggers teeTriggers;
+  private final CrestTriggers crestTriggers;
   private final ControlTriggers controlTriggers;
   private final Watch watch;
   private final VolumeStep step;
@@ -68,10 +69,11 @@ public final class Simulation {
     agenda = new Agenda(state);
     pipeTriggers = new PipeTriggers(network, state, field, story);
     teeTriggers = new TeeTriggers(network, state, field);
+    crestTriggers = new CrestTriggers(network, field);
     controlTriggers = new ControlTriggers(network, state, field, story, agenda);
     watch = new Watch(network, state, field, story);
     step = new VolumeStep(network, field, accuracy);
-    salt = new Salt(network);
+    salt = new Salt(network, state.salt);
     recorder = new Recorder(network, story);
     end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
     int places = network.places().size();
@@ -172,7 +174,9 @@ public final class Simulation {
     double next = h * Math.min(6, 0.85 * Math.pow(Math.max(error, 1e-9), -1.0 / 3));
     if (anyDue() && h > MOMENT) {
       h *= shareUntilDue(h);
-      tryStep(h);
+      while (tryStep(h) > 1 && h > SMALLEST_STEP) {
+        h /= 2;
+      }
     }
     accept(h);
     return Math.max(next, SMALLEST_STEP * 10);
@@ -223,7 +227,7 @@ public final class Simulation {
   }
 
   private void accept(double h) {
-    salt.carry(state.salt, state.volumes, step.moved);
+    salt.carry(state.volumes, step.moved);
     recorder.take(state.time, h, step.moved, within(h), field.levels);
     System.arraycopy(step.volumes, 0, state.volumes, 0, state.volumes.length);
     state.time += h;
@@ -252,6 +256,7 @@ public final class Simulation {
       controlTriggers.addTo(triggers);
       pipeTriggers.addTo(triggers);
       teeTriggers.addTo(triggers);
+      crestTriggers.addTo(triggers);
       watch.addTo(triggers);
       Optional<Trigger> due = triggers.stream().filter(Trigger::isDue).findFirst();
       if (due.isEmpty() && agenda.next() > state.time) {
@@ -341,6 +346,7 @@ public final class Simulation {
   }
 
   private void pour(Effect.Poured poured) {
+    salt.finish();
     for (int place = 0; place < state.volumes.length; place++) {
       Place what = network.places().get(place);
       if (what.id().equals(poured.vessel())

@@ -18,6 +18,9 @@ final class VolumeStep {
   private static final double D = 1 / (2 + Math.sqrt(2));
   private static final double E32 = 6 + Math.sqrt(2);
 
+  /** No step may leave a place below empty by more than this many times the error allowed. */
+  private static final double BELOW_EMPTY = 20;
+
   private final FlowNetwork network;
   private final FlowField field;
   private final Accuracy accuracy;
@@ -111,15 +114,17 @@ final class VolumeStep {
       trial[p] = field.gains[p] - E32 * (k2[p] - gains1[p]) - 2 * (k1[p] - gains0[p]);
     }
     solve(slopes, h, trial, k3, size);
-    return error(h);
+    return error(from, h);
   }
 
-  private double error(double h) {
+  private double error(double[] from, double h) {
     double worst = 0;
     for (int p = 0; p < places; p++) {
       if (network.places().get(p).kind().isPool()) {
+        double allowed = accuracy.allowed(areas0[p]);
         double error = Math.abs(h / 6 * (k1[p] - 2 * k2[p] + k3[p]));
-        worst = Math.max(worst, error / accuracy.allowed(areas0[p]));
+        double belowEmpty = Math.min(from[p], 0) - volumes[p];
+        worst = Math.max(worst, Math.max(error, belowEmpty / BELOW_EMPTY) / allowed);
       }
     }
     return worst;

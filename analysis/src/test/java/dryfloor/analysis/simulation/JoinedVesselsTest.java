@@ -95,6 +95,22 @@ class JoinedVesselsTest {
     assertLevel(outcome, "second").isWithin(0.1, 240);
   }
 
+  @Test
+  void aChamberBehindADrownedBaffleKeepsItsCrestWhenTheOtherRunsOut() {
+    // Both stand 50 mm over the baffle and fall together as the second slowly leaks; the first
+    // stops at the crest, the second runs empty.
+    Plan plan = chambers(0.3);
+
+    Outcome outcome =
+        Trial.changing(
+            plan.draw(),
+            new Effect.Poured("first", 0.03, 10),
+            new Effect.VesselLeaks("second", 0, 5e-6, "yard"));
+
+    assertLevel(outcome, "first").isWithin(0.1, 300);
+    assertLevel(outcome, "second").isWithin(0.1, 0);
+  }
+
   private static Plan chambers(double secondLevel) {
     return ground()
         .vessel("first", box(0.8, 0.5, 0.5), v -> v.in("yard").level(0.3).fresh())

@@ -35,6 +35,10 @@ final class NoteSentence {
               + wording.amounts().level(Math.abs(settles.settled() - settles.declared()))
               + (settles.settled() > settles.declared() ? " above" : " below")
               + " the level drawn.";
+      case Note.FlushesOnAndOn flushing ->
+          start(flushing.run())
+              + " fills and takes air again and again. The first dozen times were followed one by one,"
+              + " then what it passes on average.";
     };
   }
 
