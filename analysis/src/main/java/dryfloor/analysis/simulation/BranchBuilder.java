@@ -75,6 +75,20 @@ final class BranchBuilder {
                 lowestLine));
   }
 
+  /** The whole pipe as it would carry water from one of its ends if it were full. */
+  private PipeBranch from(Pipe pipe, int side) {
+    return new PipeBranch(
+        pipe.throughSlot(),
+        towardsCrest(side),
+        end(pipe, side),
+        end(pipe, 1 - side),
+        PipeLaws.whole(pipe, state.board),
+        towardsCrest(side),
+        PipeLaws.floats(pipe.fixtures()),
+        new PipeBranch.Inlet.Free(),
+        Optional.empty());
+  }
+
   private PipeBranch.Inlet suction(Pipe pipe) {
     PipeEnd first = pipe.leg(0).end();
     return PipeLaws.isPumped(pipe, state.board) && opensIntoPool(first)
@@ -158,11 +172,9 @@ final class BranchBuilder {
     if (network.places().get(pipe.leg(side).end().place()).kind() == Place.Kind.SUPPLY) {
       return new PipeBranch.Inlet.OverCrest(-1, 0);
     }
-    Optional<PipeBranch> beyond =
-        mode.staysOpen() && !pipe.leg(1 - side).negligible()
-            ? Optional.of(fromCrest(pipe, 1 - side))
-            : Optional.empty();
-    return new PipeBranch.Inlet.OverLip(end(pipe, side), pipe.crest(), pipe.bore(), beyond);
+    Optional<PipeBranch> flushing =
+        mode.staysOpen() ? Optional.of(from(pipe, side)) : Optional.empty();
+    return new PipeBranch.Inlet.OverLip(end(pipe, side), pipe.crest(), pipe.bore(), flushing);
   }
 
   private static List<FloatFixture> floats(Pipe pipe, int side) {

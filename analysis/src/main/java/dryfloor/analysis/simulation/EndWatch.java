@@ -89,8 +89,8 @@ final class EndWatch {
       return ofCycle(cycles.found().get());
     }
     int fastest = fastest();
-    if (inflow() - usualInflow >= NO_FLOW && !Double.isNaN(steadySince)) {
-      return new Ending.Continues(steadySince, inflow() - usualInflow);
+    if (inflow() - usualInflow >= NO_FLOW && speed(fastest) <= AS_GOOD_AS_STILL) {
+      return new Ending.Continues(arrival(), inflow() - usualInflow);
     }
     if (speed(fastest) > AS_GOOD_AS_STILL) {
       return new Ending.StillMoving(

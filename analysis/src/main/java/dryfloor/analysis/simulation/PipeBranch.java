@@ -14,6 +14,9 @@ final class PipeBranch extends Branch {
   /** A float valve opened less than this passes nothing. */
   private static final double SHUT = 1e-6;
 
+  /** Depth beyond that at which a flushing lip fills, over which it comes to run full (m). */
+  private static final double FLUSH_DEPTH = 0.005;
+
   /** Step of level for the slope of a float valve's flow (m). */
   private static final double NUDGE = 1e-6;
 
@@ -60,9 +63,10 @@ final class PipeBranch extends Branch {
     /**
      * It goes over a lip into air; nothing comes back.
      *
-     * @param beyond the pipe beyond the lip, where no more may pass than it carries away
+     * @param flushing the whole pipe as if it were full, where it fills and breaks again and again:
+     *     on average it then passes what arrives, with the lip as deep as it takes to fill
      */
-    record OverLip(BranchEnd from, double crest, double bore, Optional<PipeBranch> beyond)
+    record OverLip(BranchEnd from, double crest, double bore, Optional<PipeBranch> flushing)
         implements Inlet {}
 
     /** A pump lifts it over a crest into air; nothing comes back. */
@@ -133,7 +137,7 @@ final class PipeBranch extends Branch {
       }
       case Inlet.OverLip lip -> {
         goOver(lip, firstHead);
-        lip.beyond().ifPresent(beyond -> carryAway(beyond, lip.crest(), levels));
+        lip.flushing().ifPresent(full -> flush(full, lip, firstHead, levels));
       }
     }
   }
@@ -178,20 +182,30 @@ final class PipeBranch extends Branch {
     }
   }
 
-  private void carryAway(PipeBranch beyond, double crest, double[] levels) {
-    double endHead =
-        switch (beyond.ends[1]) {
+  /** Over the lip up to where it fills, then quickly up to what the full pipe carries. */
+  private void flush(PipeBranch full, Inlet.OverLip lip, double firstHead, double[] levels) {
+    double farHead =
+        switch (full.ends[1]) {
           case BranchEnd.AtPlace at -> Math.max(levels[at.place()], at.elevation());
           case BranchEnd.AtHead at -> at.head();
-          case BranchEnd.AtTee at -> Double.NEGATIVE_INFINITY;
+          case BranchEnd.AtTee at -> Double.NaN;
         };
-    if (endHead > Double.NEGATIVE_INFINITY) {
-      beyond.solve(crest, endHead, levels);
-      if (flow > beyond.flow) {
-        flow = Math.max(beyond.flow, 0);
-        flowPerHead = 0;
-        flowPerLevel = 0;
-      }
+    double over = firstHead - lip.crest() - lip.bore();
+    if (Double.isNaN(farHead)) {
+      return;
+    }
+    full.solve(firstHead, farHead, levels);
+    double most = Math.max(full.flow, 0);
+    if (over > 0 && most > flow) {
+      double share = Math.min(over / FLUSH_DEPTH, 1);
+      double slope = over < FLUSH_DEPTH ? (most - flow) / FLUSH_DEPTH : 0;
+      flow += share * (most - flow);
+      flowPerLevel = lip.from() instanceof BranchEnd.AtPlace ? slope : 0;
+      flowPerHead = lip.from() instanceof BranchEnd.AtPlace ? 0 : slope;
+    } else if (flow > most) {
+      flow = most;
+      flowPerHead = 0;
+      flowPerLevel = 0;
     }
   }
 
