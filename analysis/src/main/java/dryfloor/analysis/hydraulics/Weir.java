@@ -18,7 +18,7 @@ package dryfloor.analysis.hydraulics;
  *
  * <p>Water standing above the crest downstream drowns the weir: Villemonte, Engineering
  * News-Record, 25 December 1947, p. 866. His law has an infinite slope where both levels meet; over
- * the last part, 1 − (h₂/h₁)^1.5 about 0.0001, it turns smoothly into a straight line.
+ * the last part, 1 − (h₂/h₁)^1.5 about 0.001, it turns smoothly into a straight line.
  */
 public final class Weir {
 
@@ -30,10 +30,10 @@ public final class Weir {
   private static final double VILLEMONTE = 0.385;
 
   /** Around this free part the power turns smoothly into a straight line through 0. */
-  private static final double SMALL = 1e-4;
+  private static final double SMALL = 1e-3;
 
   /** Makes a free fall whole again. */
-  private static final double WHOLE = Math.pow(1.0 + SMALL, 1.0 - VILLEMONTE);
+  private static final double WHOLE = Math.pow(1.0 + SMALL * SMALL, (1.0 - VILLEMONTE) / 2.0);
 
   private Weir() {}
 
@@ -93,7 +93,7 @@ public final class Weir {
       return 0.0;
     }
     double free = freePart(upstreamHead, downstreamHead);
-    return WHOLE * free * Math.pow(free + SMALL, VILLEMONTE - 1.0);
+    return WHOLE * free * Math.pow(free * free + SMALL * SMALL, (VILLEMONTE - 1.0) / 2.0);
   }
 
   /**
@@ -179,6 +179,9 @@ public final class Weir {
 
   private static double drowningSlope(double upstreamHead, double downstreamHead) {
     double free = freePart(upstreamHead, downstreamHead);
-    return WHOLE * (VILLEMONTE * free + SMALL) * Math.pow(free + SMALL, VILLEMONTE - 2.0);
+    double squares = free * free + SMALL * SMALL;
+    return WHOLE
+        * (VILLEMONTE * free * free + SMALL * SMALL)
+        * Math.pow(squares, (VILLEMONTE - 3.0) / 2.0);
   }
 }

@@ -44,9 +44,9 @@ final class Beginning {
     FlowField field = new FlowField(network, state);
     field.rewire();
     field.evaluate(state.volumes);
-    FullPipeCheck check = new FullPipeCheck(network, state, field);
+    BranchBuilder builder = new BranchBuilder(network, state);
     for (int i = 0; i < network.pipes().size(); i++) {
-      fillOrRest(network, state, field, check, i);
+      fillOrRest(network, state, field, builder, i);
     }
     return state;
   }
@@ -99,9 +99,9 @@ final class Beginning {
   }
 
   private static void fillOrRest(
-      FlowNetwork network, State state, FlowField field, FullPipeCheck check, int i) {
+      FlowNetwork network, State state, FlowField field, BranchBuilder builder, int i) {
     Pipe pipe = network.pipes().get(i);
-    boolean full = pipe.startsFull() && startsFull(network, state, field, check, pipe);
+    boolean full = pipe.startsFull() && startsFull(network, state, field, builder, pipe);
     state.pipes[i].full = full;
     for (int side = 0; side < 2; side++) {
       Pipe.Leg leg = pipe.leg(side);
@@ -113,15 +113,12 @@ final class Beginning {
   }
 
   private static boolean startsFull(
-      FlowNetwork network, State state, FlowField field, FullPipeCheck check, Pipe pipe) {
-    boolean atFullTee =
-        pipe.legs().stream()
-            .map(Pipe.Leg::end)
-            .anyMatch(end -> end.atJunction() && state.teeFull[end.junction()]);
-    if (atFullTee) {
+      FlowNetwork network, State state, FlowField field, BranchBuilder builder, Pipe pipe) {
+    FullPipe full = new FullPipe(network, state, field, pipe, builder.through(pipe));
+    if (full.touchesFullTee()) {
       return true;
     }
-    if (!check.wouldStayFull(pipe)) {
+    if (!full.wouldStayFull()) {
       return false;
     }
     boolean overLip =
@@ -131,7 +128,7 @@ final class Beginning {
     }
     PipeEnd lip = pipe.leg(0).end();
     double depth = Math.max(field.levels[lip.place()] - lip.elevation(), 0);
-    return check.flowIfFull(pipe) <= Lip.flow(depth, pipe.bore());
+    return full.flowIfFull() <= Lip.flow(depth, pipe.bore());
   }
 
   private static double standing(FlowNetwork network, FlowField field, Pipe.Leg leg) {

@@ -5,7 +5,6 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
-import dryfloor.analysis.network.PipeFixture.HoleFixture;
 import dryfloor.analysis.network.PipeLaw;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.StoryEvent.What;
@@ -44,23 +43,27 @@ final class PipeTriggers {
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
-  private final FullPipeCheck check;
+  private final BranchBuilder builder;
+
+  /** Every pipe as it is or would be full, in the present modes. */
+  private final FullPipe[] fullPipes;
+
   private final Story story;
 
   PipeTriggers(FlowNetwork network, State state, FlowField field, Story story) {
     this.network = network;
     this.state = state;
     this.field = field;
-    this.check = new FullPipeCheck(network, state, field);
+    this.builder = new BranchBuilder(network, state);
+    this.fullPipes = new FullPipe[network.pipes().size()];
     this.story = story;
-  }
-
-  FullPipeCheck check() {
-    return check;
   }
 
   void addTo(List<Trigger> triggers) {
     for (int i = 0; i < network.pipes().size(); i++) {
+      Pipe pipe = network.pipes().get(i);
+      PipeBranch through = field.pipes[i].through().orElseGet(() -> builder.through(pipe));
+      fullPipes[i] = new FullPipe(network, state, field, pipe, through);
       if (state.pipes[i].full) {
         addForFull(i, triggers);
       } else {
@@ -74,34 +77,32 @@ final class PipeTriggers {
 
   private void addForFull(int i, List<Trigger> triggers) {
     Pipe pipe = network.pipes().get(i);
-    PipeBranch through = field.pipes[i].through().orElseThrow();
+    FullPipe full = fullPipes[i];
     for (int side = 0; side < 2; side++) {
       int at = side;
       triggers.add(
           new Trigger(
               pipe.run() + " takes air at its end",
-              () -> check.cover(pipe, at, through.driven),
+              () -> full.cover(at),
               () -> {
                 story.tell(state.time, What.TAKES_AIR_AT_OPENING, pipe.run(), placeId(pipe, at));
                 takeAir(i);
               }));
     }
-    for (HoleFixture hole : check.holes(pipe)) {
+    for (FullPipe.Hole hole : full.holes()) {
       triggers.add(
           new Trigger(
               pipe.run() + " takes air at its siphon break",
-              () ->
-                  check.holePressure(
-                      pipe, hole, through.driven, through.movingLoss(field.levels, 0), 0),
+              () -> full.holds(hole),
               () -> {
-                story.tell(state.time, What.SIPHON_BREAKS, hole.id(), pipe.run());
+                story.tell(state.time, What.SIPHON_BREAKS, hole.fixture().id(), pipe.run());
                 takeAir(i);
               }));
     }
     triggers.add(
         new Trigger(
             pipe.run() + " parts at its crest",
-            () -> check.crestHolds(pipe, through),
+            full::crestHolds,
             () -> {
               story.tell(state.time, What.COLUMN_PARTS, pipe.run(), "");
               takeAir(i);
@@ -170,7 +171,7 @@ final class PipeTriggers {
               () -> mode.legs[side] = PipeMode.Leg.MOVING));
       return;
     }
-    PipeBranch probe = check.ownLeg(pipe, side);
+    PipeBranch probe = builder.moving(pipe, side);
     triggers.add(
         new Trigger(
             pipe.run() + " stands at its crest",
@@ -216,7 +217,7 @@ final class PipeTriggers {
       Pipe pipe = network.pipes().get(i);
       for (int side = 0; side < 2; side++) {
         if (!state.pipes[i].full && state.pipes[i].legs[side] == PipeMode.Leg.AT_REST) {
-          if (misplaced(pipe, side) > 2 * THERE && wouldFlow(check.ownLeg(pipe, side))) {
+          if (misplaced(pipe, side) > 2 * THERE && wouldFlow(builder.moving(pipe, side))) {
             state.pipes[i].legs[side] = PipeMode.Leg.MOVING;
             any = true;
           }
@@ -276,8 +277,8 @@ final class PipeTriggers {
   private boolean mayFill(int i) {
     Pipe pipe = network.pipes().get(i);
     return state.pipes[i].staysOpen()
-        ? bothCovered(pipe) && check.wouldStayFullAgain(pipe, overCrest(i))
-        : check.wouldStayFullAgain(pipe, overCrest(i));
+        ? bothCovered(pipe) && fullPipes[i].wouldStayFullAgain(overCrest(i))
+        : fullPipes[i].wouldStayFullAgain(overCrest(i));
   }
 
   /** Flow over the crest into the leg on this side (m³/s). */
@@ -327,7 +328,7 @@ final class PipeTriggers {
               pipe.run() + " primes at its end",
               () ->
                   ((lifted && branch.flow > NOTHING) || bothCovered(pipe))
-                          && check.wouldStayFullAgain(pipe, overCrest(i))
+                          && fullPipes[i].wouldStayFullAgain(overCrest(i))
                       ? -1
                       : NEVER,
               () -> prime(i)));
@@ -372,20 +373,26 @@ final class PipeTriggers {
                 double slow = lifted ? NOTHING - branch.flow : clearing - branch.flow;
                 double shallow = lifted ? -1 : pipe.crest() + pipe.bore() - belongs(pipe, side);
                 double needed = Math.max(slow, shallow);
-                return needed <= 0 && !check.wouldStayFullAgain(pipe, overCrest(i))
+                return needed <= 0 && !fullPipes[i].wouldStayFullAgain(overCrest(i))
                     ? NEVER
                     : needed;
               },
               fill));
     }
     if (mode.legs[far] == PipeMode.Leg.AT_REST) {
-      PipeBranch beyond = check.farLeg(pipe, far);
+      PipeBranch beyond = builder.fromCrest(pipe, far);
       triggers.add(
           new Trigger(
               pipe.run() + " backs up",
-              () -> branch.flow > NOTHING ? check.capacity(beyond, pipe) - branch.flow : NEVER,
+              () -> branch.flow > NOTHING ? capacity(beyond, pipe) - branch.flow : NEVER,
               () -> mode.legs[far] = PipeMode.Leg.MOVING));
     }
+  }
+
+  /** Flow (m³/s) that a leg beyond the crest carries away at most without filling. */
+  private double capacity(PipeBranch beyond, Pipe pipe) {
+    beyond.solve(pipe.crest(), field.head(beyond.ends[1]), field.levels);
+    return Math.max(beyond.flow, 0);
   }
 
   private void prime(int i) {

@@ -1,0 +1,167 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.PipeEnd;
+import dryfloor.analysis.network.PipeFixture.HoleFixture;
+import dryfloor.analysis.network.PipeLaw;
+import dryfloor.analysis.network.Place;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A pipe as it is, or as it would be, full of water in the present modes: whether it stays so.
+ * Gauges are above zero while it does.
+ */
+final class FullPipe {
+
+  /** Flows smaller than this do not count as sucking (m³/s). */
+  private static final double NOTHING = 1e-10;
+
+  private static final double NEVER = 10;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final FlowField field;
+  private final Pipe pipe;
+  private final PipeBranch through;
+  private final List<Hole> holes;
+  private final Optional<PipeLaw> beyondVent;
+  private final boolean pumped;
+  private final boolean touchesFullTee;
+
+  /**
+   * A hole that lets air in.
+   *
+   * @param fixture where it is
+   * @param beyond the pipe from there to the second end
+   */
+  record Hole(HoleFixture fixture, PipeLaw beyond) {}
+
+  /** The pipe in the present modes, with the branch that it is or would be. */
+  FullPipe(FlowNetwork network, State state, FlowField field, Pipe pipe, PipeBranch through) {
+    this.network = network;
+    this.state = state;
+    this.field = field;
+    this.pipe = pipe;
+    this.through = through;
+    holes =
+        pipe.fixtures().stream()
+            .filter(HoleFixture.class::isInstance)
+            .map(HoleFixture.class::cast)
+            .map(hole -> new Hole(hole, PipeLaws.beyond(pipe, state.board, hole.along())))
+            .toList();
+    beyondVent =
+        pipe.vented()
+            ? Optional.of(PipeLaws.beyond(pipe, state.board, pipe.crestAlong()))
+            : Optional.empty();
+    pumped = PipeLaws.isPumped(pipe, state.board);
+    touchesFullTee =
+        pipe.legs().stream()
+            .map(Pipe.Leg::end)
+            .anyMatch(end -> end.atJunction() && state.teeFull[end.junction()]);
+  }
+
+  List<Hole> holes() {
+    return holes;
+  }
+
+  boolean touchesFullTee() {
+    return touchesFullTee;
+  }
+
+  /**
+   * Whether a pipe that has taken air would stay full if it filled again: the opening that let the
+   * air in must have been sealed, a hole by its own diameter of water and an end by half its bore,
+   * or the water would part again at once.
+   *
+   * @param overCrest flow that passes its crest now, in the direction of the pipe (m³/s); at a full
+   *     junction, whose head will follow, that is what it goes on with
+   */
+  boolean wouldStayFullAgain(double overCrest) {
+    solve();
+    return staysFull(touchesFullTee ? overCrest : through.driven, true);
+  }
+
+  /** Whether the pipe stays full if it is full now. */
+  boolean wouldStayFull() {
+    solve();
+    return staysFull(through.driven, false);
+  }
+
+  /** Flow (m³/s) that the pipe would carry if it were full now. */
+  double flowIfFull() {
+    solve();
+    return through.flow;
+  }
+
+  private void solve() {
+    through.solve(field.head(through.ends[0]), field.head(through.ends[1]), field.levels);
+  }
+
+  private boolean staysFull(double flow, boolean sealed) {
+    double end = sealed ? pipe.bore() / 2 : 0;
+    return cover(0, flow) > end
+        && cover(1, flow) > end
+        && crestHolds() > 0
+        && holes.stream()
+            .allMatch(hole -> holds(hole, flow, sealed ? hole.fixture().seal() : 0) > 0);
+  }
+
+  /** Water over an end that sucks (m); never a worry where none does, or where a pump sucks. */
+  double cover(int side) {
+    return cover(side, through.driven);
+  }
+
+  private double cover(int side, double flow) {
+    double entering = side == 0 ? flow : -flow;
+    PipeEnd end = pipe.leg(side).end();
+    if (entering <= NOTHING
+        || (side == 0 && pumped)
+        || (end.atJunction() && state.teeFull[end.junction()])) {
+      return NEVER;
+    }
+    Place place = network.places().get(end.place());
+    return switch (place.kind()) {
+      case SUPPLY -> NEVER;
+      case DRAIN, BEYOND, OUTSIDE -> place.head() - end.elevation();
+      case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE -> field.levels[end.place()] - end.elevation();
+    };
+  }
+
+  /**
+   * The better of the water over a hole and the pressure behind it (m): air enters when both have
+   * fallen to nothing.
+   */
+  double holds(Hole hole) {
+    return holds(hole, through.driven, 0);
+  }
+
+  private double holds(Hole hole, double flow, double seal) {
+    HoleFixture fixture = hole.fixture();
+    double cover =
+        fixture.coveredBy() >= 0
+            ? field.levels[fixture.coveredBy()] - fixture.elevation() - seal
+            : Double.NEGATIVE_INFINITY;
+    if (cover > 0) {
+      return cover;
+    }
+    double line =
+        field.head(through.ends[1])
+            + hole.beyond().headFor(flow, through.movingLoss(field.levels, 0));
+    return line - fixture.elevation();
+  }
+
+  /**
+   * Whether the column holds at the crest: a vented crest while the pressure line runs above it
+   * (m), any other while the pressure of the air can lift water over it (m³/s).
+   */
+  double crestHolds() {
+    if (beyondVent.isPresent()) {
+      double line = field.head(through.ends[1]) + beyondVent.get().headFor(through.driven, 0);
+      return line - pipe.crest();
+    }
+    boolean limits = through.crestFlow < Math.abs(through.driven);
+    return limits ? through.crestFlow : NEVER;
+  }
+}
