@@ -160,12 +160,21 @@ final class TeeSolver {
     return most;
   }
 
+  /**
+   * Excess that counts as none: a share of the largest flow, or what heads can't resolve any more.
+   */
   private double allowed() {
     double largest = 0;
+    double steepest = 0;
     for (Branch branch : branches) {
       largest = Math.max(largest, Math.abs(branch.flow));
+      steepest = Math.max(steepest, branch.flowPerHead);
     }
-    return RELATIVE * largest + NOTHING;
+    double coarsest = 0;
+    for (int tee = 0; tee < count; tee++) {
+      coarsest = Math.max(coarsest, used[tee] ? Math.ulp(state.teeHeads[tee]) : 0);
+    }
+    return RELATIVE * largest + NOTHING + 4 * steepest * coarsest;
   }
 
   private void fillMatrix() {

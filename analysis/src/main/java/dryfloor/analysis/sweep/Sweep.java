@@ -170,7 +170,8 @@ public final class Sweep {
   /** Runs both branches where it is in doubt whether siphon breaks work, and tells the worse. */
   private FailureResult answer(List<Failure> failures) {
     List<Effect> effects = FailureResolver.resolve(installation, failures);
-    FailureResult result = answered.computeIfAbsent(effects, changes -> answer(failures, changes));
+    FailureResult result = known(effects).orElseGet(() -> answer(failures, effects));
+    answered.putIfAbsent(effects, result);
     return switch (result) {
       case FailureResult.Answered same ->
           new FailureResult.Answered(failures.getFirst(), same.outcome());
@@ -178,6 +179,10 @@ public final class Sweep {
           new FailureResult.Unanswered(failures.getFirst(), same.reason());
       case FailureResult.Skipped same -> same;
     };
+  }
+
+  private Optional<FailureResult> known(List<Effect> effects) {
+    return Optional.ofNullable(answered.get(effects));
   }
 
   private FailureResult answer(List<Failure> failures, List<Effect> effects) {
