@@ -57,6 +57,8 @@ public record StoryEvent(
     SUCKS_AIR,
     /** Subject: pump that lost its prime and stays so; other: the vessel. */
     LOSES_PRIME,
+    /** Subject: run or weir that gets no more water; other: place that still gets some; volume. */
+    RUNS_OUT,
     /**
      * Subject: run or weir that begins to carry water for the first time; other: place that gets
      * it.

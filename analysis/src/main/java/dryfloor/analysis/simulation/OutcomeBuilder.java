@@ -319,7 +319,7 @@ public final class OutcomeBuilder {
           case SPILLS, SILL_REACHED, LEAKS, BURSTS, BEGINS_TO_FLOW ->
               total(event.subject(), event.other());
           case CATCHES, FLOOR_WET -> recorder.received[place(event.subject())];
-          case POURED, RUN_EMPTIES -> event.volume().orElse(0);
+          case POURED, RUN_EMPTIES, RUNS_OUT -> event.volume().orElse(0);
           case POWER_LOST,
               POWER_BACK,
               STOPS,

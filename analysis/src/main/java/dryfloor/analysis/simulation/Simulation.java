@@ -111,7 +111,7 @@ public final class Simulation {
     enterEffects();
     field.rewire();
     field.evaluate(state.volumes);
-    recorder.begin(state.time, field.levels);
+    recorder.begin(state.time, field.levels, field.flows);
     settle();
     double proposed = FIRST_STEP;
     for (int taken = 0; !end.reached() || movesOn(); taken++) {
@@ -131,6 +131,7 @@ public final class Simulation {
         proposed = Math.min(proposed, FIRST_STEP);
       }
     }
+    recorder.tellWhatRanOut(field.flows);
     List<Note> notes = new ArrayList<>();
     watch.atVapourPressure().forEach(run -> notes.add(new Note.CrestAtVapourPressure(run)));
     for (int i = 0; i < state.pipes.length; i++) {

@@ -26,6 +26,7 @@ final class PartState {
           COLUMN_PARTS,
           RUN_EMPTIES,
           RUN_PRIMES,
+          RUNS_OUT,
           BEGINS_TO_FLOW,
           SPILLS,
           STOPS_SPILLING,

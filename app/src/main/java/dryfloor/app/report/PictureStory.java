@@ -34,6 +34,7 @@ final class PictureStory {
           TAKES_AIR_AT_OPENING,
           RUN_EMPTIES,
           RUN_PRIMES,
+          RUNS_OUT,
           BEGINS_TO_FLOW,
           STOPS_SPILLING ->
           false;

@@ -42,6 +42,12 @@ public final class StorySentence {
           subject(event) + " sucks air" + because(event, ": ", " has fallen to its inlet") + ".";
       case LOSES_PRIME ->
           subject(event) + " has lost its water and will not start pumping again by itself.";
+      case RUNS_OUT ->
+          "What is still on its way runs out through "
+              + the(event.subject())
+              + into(event)
+              + allTold(event)
+              + ".";
       case BEGINS_TO_FLOW ->
           subject(event) + " begins to carry water" + into(event) + allTold(event) + ".";
       case SPILLS ->
