@@ -47,7 +47,10 @@ public class SweepBenchmark {
     return Sweep.everyFailure(restaurant, 1, Progress.NONE);
   }
 
+  /** Takes minutes, so that warming up would change little. */
   @Benchmark
+  @Warmup(iterations = 0)
+  @Measurement(iterations = 2)
   public SweepResult everyFailureOfTheGrandHallOnTwoCores() throws BaselineProblem {
     return Sweep.everyFailure(grandHall, 2, Progress.NONE);
   }
