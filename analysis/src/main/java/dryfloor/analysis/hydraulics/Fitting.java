@@ -11,7 +11,7 @@ package dryfloor.analysis.hydraulics;
  *   <li>Munson: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, table 8.2 (seen in a
  *       reproduction of the page).
  *   <li>Water supply handbook: the table of special losses of head that civil engineering handbooks
- *       share (seen in two transcriptions without author).
+ *       share (seen in two quotations without author).
  *   <li>Crane: Crane Co., Technical Paper 410, appendix A (2009), with K = n·fT and fT = 0.023 for
  *       a 25 mm pipe (n from memory unless told otherwise).
  * </ul>

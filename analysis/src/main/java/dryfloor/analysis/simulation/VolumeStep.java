@@ -19,7 +19,7 @@ final class VolumeStep {
   private static final double E32 = 6 + Math.sqrt(2);
 
   /** No step may leave a place below empty by more than this many times the error allowed. */
-  private static final double BELOW_EMPTY = 20;
+  private static final double BELOW_EMPTY = 5;
 
   private final FlowNetwork network;
   private final FlowField field;

@@ -27,7 +27,7 @@ class EmptyingTest {
         expect("1 m³ through 20 mm down to the last 10 mm, s", untilTheLastCentimetre(), 0.0002)
             .from(
                 Kind.CLOSED_FORM,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Schaschke, example 6.3, p. 147, evaluated with its gravity of 9.8",
                 time(4.0 / Math.PI, 0.01, 9.8, round(1.0), hole(0.6, 0.02))),
         expect("sphere of 2 m radius from 1.5 m through 50 mm, s", 2285.0, 0.001)
@@ -50,14 +50,14 @@ class EmptyingTest {
         expect("6 to 2 ft through 2 in, vessel 4 ft wide, Cd 0.619, s", 240.0, 0.003)
             .from(
                 Kind.MEASUREMENT,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Lal, example 3.6, p. 82",
                 time(6 * FOOT, 2 * FOOT, 9.81, round(4 * FOOT), hole(0.619, FOOT / 6.0))),
         // The printed 1536 s comes from a slide-rule logarithm; the integral itself is the check.
         expect("1.5 to 0.5 m with half the first outflow coming in, s", 1525.25447, 0.001)
             .from(
                 Kind.CLOSED_FORM,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Schaschke, example 6.8, p. 157, integrated",
                 time(1.5, 0.5, Physical.GRAVITY, h -> 150.0, EmptyingTest::lessWhatComesIn)));
   }

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class FittingTest {
 
-  /** Ranges between sources; transcriptions of the named tables. */
+  /** Ranges between sources; quotations of the named tables. */
   @ParameterizedTest(name = "{0}: {1} to {2} ({3})")
   @CsvSource({
     "ENTRANCE,             0.50, 0.57, 'Crane, Idelchik, Blevins; Miller; Rennels and Hudson'",

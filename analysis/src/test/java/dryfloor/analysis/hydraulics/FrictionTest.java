@@ -22,13 +22,13 @@ class FrictionTest {
     return 1.0 / (rootInverse * rootInverse);
   }
 
-  /** Documented result of a fluids library; closed form, in a transcription. */
+  /** Documented result of a fluids library; closed form, in a quotation. */
   @Test
   void comparesWithAColebrookThatIsSolvedRight() {
     assertThat(colebrook(1e5, 1e-4)).isCloseTo(0.018513866077, within(1e-10 * 0.0185));
   }
 
-  /** Churchill (1977); documented result of a fluids library; closed form, in a transcription. */
+  /** Churchill (1977); documented result of a fluids library; closed form, in a quotation. */
   @Test
   void isChurchillsExpression() {
     assertThat(Friction.factor(1e5, 1e-4)).isCloseTo(0.018462624566, within(2e-6 * 0.0185));
@@ -66,7 +66,7 @@ class FrictionTest {
 
   /**
    * McKeon, Swanson, Zagarola, Donnelly and Smits, Journal of Fluid Mechanics 511 (2004) 41–44,
-   * smooth pipe; measurement, in a transcription. 5.5 % is the scatter of the points about
+   * smooth pipe; measurement, in a quotation. 5.5 % is the scatter of the points about
    * Colebrook–White.
    */
   @ParameterizedTest(name = "smooth pipe at Re {0}: measured {1}")

@@ -30,13 +30,13 @@ class OrificeTest {
         expect("flow through a hole of 650 mm² under 1.2 m, m³/s", 0.117 / 60.0, 0.002)
             .from(
                 Kind.MEASUREMENT,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Douglas, Gasiorek and Swaffield, example 6.4, p. 190, Cd 0.618",
                 Orifice.flow(0.618, 650e-6, 1.2)),
         expect("Cd of a sharp edge, measured", 0.618, 0.02)
             .from(
                 Kind.MEASUREMENT,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Douglas, Gasiorek and Swaffield, example 6.4, p. 190",
                 Orifice.SHARP),
         expect("contraction of a slot, π/(π+2)", Math.PI / (Math.PI + 2.0), 0.02)

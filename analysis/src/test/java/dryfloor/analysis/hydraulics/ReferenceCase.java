@@ -34,7 +34,7 @@ record ReferenceCase(
 
   enum Seen {
     IN_THE_DOCUMENT,
-    IN_A_TRANSCRIPTION,
+    IN_A_QUOTATION,
     FROM_MEMORY
   }
 
@@ -59,7 +59,7 @@ record ReferenceCase(
     }
 
     ReferenceCase workedExample(String source, double computed) {
-      return from(Kind.WORKED_EXAMPLE, Seen.IN_A_TRANSCRIPTION, source, computed);
+      return from(Kind.WORKED_EXAMPLE, Seen.IN_A_QUOTATION, source, computed);
     }
   }
 }

@@ -24,7 +24,7 @@ class SiphonTest {
         expect("crest above still water of 20 °C, m", 10.108489392 * 9.81 / Physical.GRAVITY, 1e-5)
             .from(
                 Kind.CLOSED_FORM,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "textbook energy balance",
                 Siphon.highestCrest(0.0, new Water(998.2, 1e-6, 2339.2))),
         expect("hump of a siphon that falls 10 ft, water of 60 °F, ft", 28.32, 0.005)
@@ -153,6 +153,6 @@ class SiphonTest {
   private static ReferenceCase closedForm(
       String quantity, double expected, String source, double computed) {
     return expect(quantity, expected * Math.sqrt(Physical.GRAVITY / 9.81), 1e-9)
-        .from(Kind.CLOSED_FORM, Seen.IN_A_TRANSCRIPTION, source, computed);
+        .from(Kind.CLOSED_FORM, Seen.IN_A_QUOTATION, source, computed);
   }
 }

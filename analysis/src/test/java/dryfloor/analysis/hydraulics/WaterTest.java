@@ -39,7 +39,7 @@ class WaterTest {
 
   /**
    * TEOS-10 example of the GSW toolbox (SA 34.7118 g/kg, 28.8099 °C conservative, 10 dbar);
-   * standard, in a transcription. 0.06 kg/m³ is what EOS-80 at atmospheric pressure may differ by.
+   * standard, in a quotation. 0.06 kg/m³ is what EOS-80 at atmospheric pressure may differ by.
    */
   @Test
   void agreesWithTheYoungerEquationOfState() {
@@ -60,7 +60,7 @@ class WaterTest {
 
   /**
    * Dynamic viscosity, Pa·s. 1.5 % is the accuracy that Sharqawy, Lienhard and Zubair (2010) state.
-   * All in transcriptions.
+   * All in quotations.
    */
   @ParameterizedTest(name = "{1} g/kg at {0} °C: {2} Pa·s ({3})")
   @CsvSource({
@@ -78,7 +78,7 @@ class WaterTest {
         .isCloseTo(expected, within(0.015 * expected));
   }
 
-  /** IAPWS R7-97(2012), table 35; standard, in a transcription that names the table. */
+  /** IAPWS R7-97(2012), table 35; standard, in a quotation that names the table. */
   @ParameterizedTest(name = "at {0} K it boils under {1} Pa (IAPWS-IF97 table 35)")
   @CsvSource({"300, 3536.58941", "500, 2638897.76", "600, 12344314.6"})
   void boilsUnderTheInternationalVapourPressure(double kelvin, double expected) {

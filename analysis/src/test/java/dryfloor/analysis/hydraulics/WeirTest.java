@@ -35,7 +35,7 @@ class WeirTest {
         expect("the same weir by Rehbock, ft³/s", 34.12, BETWEEN_COEFFICIENT_SETS)
             .from(
                 Kind.SECOND_FORMULA,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Lal, example 4.5, p. 108, an older set of coefficients",
                 Weir.flow(1.2 * FOOT, 7.573 * FOOT, 2.85 * FOOT) / CUBIC_FOOT),
         expect("weir of 5 m under 0.9 m, Cd 0.598 + 0.0897 h/P, m³/s", 9.23, 0.001)
@@ -45,13 +45,13 @@ class WeirTest {
         expect("the same weir by ISO 1438's coefficients, m³/s", 9.23, BETWEEN_COEFFICIENT_SETS)
             .from(
                 Kind.SECOND_FORMULA,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Cengel and Cimbala, example 13-10, another set of coefficients",
                 Weir.flow(0.9, 5.0, 0.6)),
         expect("the same weir once more, m³/s", 9.252, BETWEEN_COEFFICIENT_SETS)
             .from(
                 Kind.SECOND_FORMULA,
-                Seen.IN_A_TRANSCRIPTION,
+                Seen.IN_A_QUOTATION,
                 "Ackers and others (1978)",
                 Weir.flow(0.9, 5.0, 0.6)),
         expect("half drowned weir, share of the free flow", Math.pow(1 - 0.353553, 0.385), 1e-6)

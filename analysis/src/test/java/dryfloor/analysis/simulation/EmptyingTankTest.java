@@ -32,7 +32,7 @@ class EmptyingTankTest {
 
   @Test
   void halfOfATankRunsOutOfAHole() {
-    // Cengel and Cimbala, Fluid Mechanics (2006), example 5-2 (seen in a transcription): D = 0.9 m,
+    // Cengel and Cimbala, Fluid Mechanics (2006), example 5-2 (seen in a quotation): D = 0.9 m,
     // 13 mm hole without contraction, 1.2 m to 0.6 m in 11.6 min; 11.573 min recomputed.
     Plan plan = tank(new Shape.Cylinder(0.9, 1.5), 1.2).mark("half", "tank", 0.6);
 
@@ -45,7 +45,7 @@ class EmptyingTankTest {
   @Test
   void aTankEmptiesInTwiceTheTimeOfItsFirstFlow() {
     // Schaschke, Fluid Mechanics: Worked Examples for Engineers, example 6.3 (seen in a
-    // transcription): 1 m³ in a cylinder of 1 m, 20 mm hole, Cd = 0.6: 2124.5 s with g = 9.8, by
+    // quotation): 1 m³ in a cylinder of 1 m, 20 mm hole, Cd = 0.6: 2124.5 s with g = 9.8, by
     // the formula 2123.96 s, and 2123.24 s with g = 9.80665. The
     // mark is 1 mm above the hole; what is left takes √(0.001/H) of the whole.
     double depth = 1 / (Math.PI / 4);
@@ -90,7 +90,7 @@ class EmptyingTankTest {
 
   @Test
   void aTankEmptiesThroughALongPipeWithTheFrictionOfTheBook() {
-    // Schaschke, example 8.13 (seen in a transcription): A = 4 m², pipe of 20 m × 25 mm with
+    // Schaschke, example 8.13 (seen in a quotation): A = 4 m², pipe of 20 m × 25 mm with
     // Fanning f = 0.005, minor losses 2.5 with the exit, head 2.0 m to 0.5 m in 11 190 s. The
     // friction of the book is entered as a loss of 4 f L/D = 16; the ends count 1.5 of the 2.5.
     double time = timeThroughPipe(r -> r.bore(0.025).length(0.01).extraLoss(16 + 1));

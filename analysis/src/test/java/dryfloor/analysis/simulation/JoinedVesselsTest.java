@@ -21,7 +21,7 @@ class JoinedVesselsTest {
 
   @Test
   void twoTanksComeTogetherThroughAHole() {
-    // Schaschke, Worked Examples, example 6.6 (seen in a transcription): A1 = 8 m², A2 = 4 m²,
+    // Schaschke, Worked Examples, example 6.6 (seen in a quotation): A1 = 8 m², A2 = 4 m²,
     // hole 0.01 m² with Cd = 0.62, difference 0.30 m to 0.10 m in 44.96 s. The first tank falls by
     // 0.2 · 4/12 m in that time. The engine's hole has Cd = 0.61.
     Plan plan =
@@ -42,7 +42,7 @@ class JoinedVesselsTest {
 
   @Test
   void twoTanksComeTogetherThroughTwoPipes() {
-    // Massey and Ward-Smith, Mechanics of Fluids, example 7.6 (seen in a transcription): tanks of
+    // Massey and Ward-Smith, Mechanics of Fluids, example 7.6 (seen in a quotation): tanks of
     // 3 m and 2 m, two pipes of 75 m × 50 mm with Fanning f = 0.007, entrance and exit 1.5,
     // difference 1.8 m; after 15 min the larger has fallen by 0.359 m. 4 f L/D = 42.
     Plan plan =

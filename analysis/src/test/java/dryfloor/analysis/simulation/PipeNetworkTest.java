@@ -27,7 +27,7 @@ class PipeNetworkTest {
   @Test
   void threeReservoirsShareOneJunction() {
     // Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, example 8.14 (seen in a
-    // transcription): 100, 20 and 0 ft; 1000, 500 and 400 ft of 1 ft pipe, f = 0.02: 12.5 ft³/s
+    // quotation): 100, 20 and 0 ft; 1000, 500 and 400 ft of 1 ft pipe, f = 0.02: 12.5 ft³/s
     // out of A, 2.26 into B, 10.3 into C; 12.506, 2.233 and 10.274 recomputed.
     Outcome outcome =
         Trial.normal(star(FOOT, new double[] {100 * FOOT, 20 * FOOT, 0}, new double[] {20, 10, 8}));
@@ -43,7 +43,7 @@ class PipeNetworkTest {
 
   @Test
   void theMiddleReservoirTakesItsShare() {
-    // Khan, Fluid Mechanics, example 9.12 (seen in a transcription): 135, 120 and 112 m, h = r Q²
+    // Khan, Fluid Mechanics, example 9.12 (seen in a quotation): 135, 120 and 112 m, h = r Q²
     // with r = 0.7594, 36.33 and 8.168 s²/m⁵: 2.116, 0.565 and 1.549 m³/s. In a bore of 1 m the
     // loss coefficient is r · 2g · A².
     double perR = TWO_G * Math.pow(Math.PI / 4, 2);
@@ -82,7 +82,7 @@ class PipeNetworkTest {
 
   @Test
   void twoPipesSideBySideEachCarryTheirOwn() {
-    // Douglas, Gasiorek and Swaffield, Fluid Mechanics, example 14.3 (seen in a transcription):
+    // Douglas, Gasiorek and Swaffield, Fluid Mechanics, example 14.3 (seen in a quotation):
     // fall 10 m, 100 m of 50 mm and of 100 mm, Fanning f = 0.008, ends 1.5: 0.0034 and 0.019 m³/s;
     // 0.003398 and 0.019007 recomputed.
     Plan plan =
@@ -107,7 +107,7 @@ class PipeNetworkTest {
 
   @Test
   void aRingSharesItsFlowSoThatBothWaysRoundCostTheSame() {
-    // Schaschke, Worked Examples, example 8.12 (seen in a transcription): ring A-B-C-D of equal
+    // Schaschke, Worked Examples, example 8.12 (seen in a quotation): ring A-B-C-D of equal
     // pipes, 3 L/s into A, 0.5 L/s into B, 0.9 L/s out of D, the rest out of C. AB carries 1.175,
     // BC 1.675, AD 1.825, DC 0.925 L/s (closed form: the loop equation is linear in Q). Each pipe
     // costs 16 600 Pa at 1 L/s, in 50 mm a loss of 128 velocity heads.

@@ -19,7 +19,7 @@ class SiphonAndPumpTest {
 
   @Test
   void aSiphonCarriesWhatItsFrictionLets() {
-    // Douglas, Gasiorek and Swaffield, example 14.1 (seen in a transcription): 100 mm, 5 m up to
+    // Douglas, Gasiorek and Swaffield, example 14.1 (seen in a quotation): 100 mm, 5 m up to
     // the crest and 10 m down, fall 4 m, Fanning f = 0.08, entrance 0.5: 1.26 m/s, and −28.61 kPa
     // at the crest 1.5 m above the water. 4 f L/D = 48, spread over a pipe drawn a hundredth as
     // long.
@@ -71,7 +71,7 @@ class SiphonAndPumpTest {
 
   @Test
   void aPumpRunsWhereItsCurveMeetsTheSystem() {
-    // Schaschke, Worked Examples, example 9.10 (seen in a transcription): curve (0, 40) (2, 39.5)
+    // Schaschke, Worked Examples, example 9.10 (seen in a quotation): curve (0, 40) (2, 39.5)
     // (4, 38) (6, 35) (8, 30) (10 L/s, 20 m); lift 10 m, 100 m of 50 mm with Fanning f = 0.005 and
     // an exit: 6.6 L/s at 34 m read from the graph, 6.621 L/s recomputed. 4 f L/D = 40, exit 1;
     // the ends count 1.5 by themselves.
