@@ -205,8 +205,9 @@ final class PipeCompiler {
     int second = piece.second().place();
     int firstColumn = registry.add(Place.pool(run.id(), Place.Kind.COLUMN, profile.table(0)));
     int secondColumn = registry.add(Place.pool(run.id(), Place.Kind.COLUMN, profile.table(1)));
-    boolean whole = piece.from() == 0 && piece.length() == run.length();
-    Ledger.Way way = whole && !moved(run) ? Ledger.Way.RUN : Ledger.Way.PARTED;
+    // A run that leaks still carries its water; only what its hole lets out is lost.
+    boolean open = effects.has(Effect.RunParted.class, e -> e.run().equals(run.id())) || moved(run);
+    Ledger.Way way = open ? Ledger.Way.PARTED : Ledger.Way.RUN;
     boolean inside = way == Ledger.Way.RUN;
     int slot = registry.addAccount(run.id(), way, first, second, inside);
     registry.addAccount(run.id(), way, first, firstColumn, inside);
