@@ -99,7 +99,7 @@ public final class PipeLoss {
     return 32.0 * kinematicViscosity * length / (Physical.GRAVITY * diameter * diameter);
   }
 
-  private static double slowVelocity(double diameter, double kinematicViscosity) {
+  static double slowVelocity(double diameter, double kinematicViscosity) {
     return FITTINGS_GO_LINEAR_AT_REYNOLDS * kinematicViscosity / diameter;
   }
 }

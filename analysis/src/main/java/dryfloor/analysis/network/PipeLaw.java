@@ -2,7 +2,7 @@ package dryfloor.analysis.network;
 
 import dryfloor.analysis.hydraulics.Orifice;
 import dryfloor.analysis.hydraulics.Physical;
-import dryfloor.analysis.hydraulics.PipeLoss;
+import dryfloor.analysis.hydraulics.PipeResistance;
 import dryfloor.analysis.hydraulics.PumpCurve;
 import java.util.List;
 import org.jspecify.annotations.NullMarked;
@@ -14,12 +14,9 @@ import org.jspecify.annotations.NullMarked;
  * rises strictly with the flow, so each head has one flow. Positive flow goes from the first end to
  * the second.
  *
- * @param bore inside diameter (m)
- * @param length of pipe (m)
- * @param roughness of its wall (m)
+ * @param resistance of the pipe itself
  * @param loss coefficient of all fittings and valves that do not move by themselves (velocity
  *     heads)
- * @param viscosity kinematic (m²/s)
  * @param pumps running in the stretch, one behind the other
  * @param supplyHead head that a limited supply loses at its greatest flow (m); 0 for none
  * @param supplyFlow greatest flow of that supply (m³/s)
@@ -29,11 +26,8 @@ import org.jspecify.annotations.NullMarked;
  */
 @NullMarked
 public record PipeLaw(
-    double bore,
-    double length,
-    double roughness,
+    PipeResistance resistance,
     double loss,
-    double viscosity,
     List<PumpCurve> pumps,
     double supplyHead,
     double supplyFlow,
@@ -50,15 +44,18 @@ public record PipeLaw(
 
   private static final int MOST_ITERATIONS = 200;
 
-  /** Flows are solved to this share of themselves. */
-  private static final double RELATIVE = 1e-13;
+  /**
+   * The last step is shorter than this share of the flow. Newton's method squares it, so that the
+   * flow is then right to rounding.
+   */
+  private static final double NEAR = 1e-8;
 
   /** What heads of some metres can't resolve any more, and no water either (m³/s). */
   private static final double NOTHING = 1e-16;
 
   /** Head (m) that the stretch needs between its ends to pass a flow (m³/s). */
   public double headFor(double flow, double movingLoss) {
-    double head = PipeLoss.head(flow, bore, length, roughness, loss + movingLoss, viscosity);
+    double head = resistance.head(flow, loss + movingLoss);
     for (int i = 0; i < pumps.size(); i++) {
       head -= pumps.get(i).head(flow);
     }
@@ -70,8 +67,7 @@ public record PipeLaw(
 
   /** Slope of {@link #headFor} (s/m²), always positive. */
   public double headPerFlow(double flow, double movingLoss) {
-    double slope =
-        PipeLoss.headPerFlow(flow, bore, length, roughness, loss + movingLoss, viscosity);
+    double slope = resistance.headPerFlow(flow, loss + movingLoss);
     for (int i = 0; i < pumps.size(); i++) {
       slope -= pumps.get(i).headPerFlow(flow);
     }
@@ -113,42 +109,37 @@ public record PipeLaw(
   }
 
   /**
-   * Secants, kept between bounds that close in; the head is strictly rising in the flow. Near a
-   * good guess it takes two or three heads. The slope handed back is that of the last secant.
+   * Newton's method, kept between bounds that close in; the head is strictly rising in the flow.
+   * Near a good guess it takes one or two heads. The slope handed back is that where the last step
+   * began, which is within {@link #NEAR} of its end.
    */
   private void search(double head, double movingLoss, FlowPoint point) {
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.POSITIVE_INFINITY;
     double flow = point.flow;
-    double miss = headFor(flow, movingLoss) - head;
-    double slope = point.flowPerHead > 0 ? 1 / point.flowPerHead : headPerFlow(flow, movingLoss);
-    for (int i = 0; i < MOST_ITERATIONS && miss != 0; i++) {
+    double slope = headPerFlow(flow, movingLoss);
+    for (int i = 0; i < MOST_ITERATIONS; i++) {
+      double miss = headFor(flow, movingLoss) - head;
+      slope = headPerFlow(flow, movingLoss);
       if (miss > 0) {
         high = flow;
       } else {
         low = flow;
       }
-      double next = flow - miss / slope;
-      if (!(next > low && next < high)) {
-        next = between(low, high, flow);
-      }
-      if (Math.abs(next - flow) <= RELATIVE * Math.abs(flow) + NOTHING) {
+      double step = miss / slope;
+      double next = flow - step;
+      if (Math.abs(step) <= NEAR * Math.abs(flow) + NOTHING) {
         flow = next;
         break;
       }
-      double nextMiss = headFor(next, movingLoss) - head;
-      double secant = (nextMiss - miss) / (next - flow);
-      boolean slow = Math.abs(nextMiss) > 0.5 * Math.abs(miss) || !(secant > 0);
-      slope = slow ? headPerFlow(next, movingLoss) : secant;
-      flow = next;
-      miss = nextMiss;
+      flow = next > low && next < high ? next : between(low, high, flow);
     }
     point.flow = flow;
     point.flowPerHead = 1 / slope;
   }
 
   private double between(double low, double high, double flow) {
-    double reach = Math.max(Math.abs(flow), Physical.GRAVITY * 1e-3 * bore * bore);
+    double reach = Math.max(Math.abs(flow), Physical.GRAVITY * 1e-3 * resistance.bore() * resistance.bore());
     if (high == Double.POSITIVE_INFINITY) {
       return flow + 2 * reach;
     }

@@ -1,5 +1,6 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.hydraulics.PipeResistance;
 import dryfloor.analysis.hydraulics.PumpCurve;
 import dryfloor.analysis.hydraulics.ValveLoss;
 import dryfloor.analysis.network.Pipe;
@@ -85,11 +86,8 @@ final class PipeLaws {
       }
     }
     return new PipeLaw(
-        pipe.bore(),
-        length,
-        pipe.roughness(),
+        PipeResistance.of(pipe.bore(), length, pipe.roughness(), pipe.viscosity()),
         Math.max(loss, LEAST_LOSS),
-        pipe.viscosity(),
         pumps,
         firstEnd ? pipe.supplyHead() : 0,
         pipe.supplyFlow(),
