@@ -44,9 +44,8 @@ final class Beginning {
     FlowField field = new FlowField(network, state);
     field.rewire();
     field.evaluate(state.volumes);
-    BranchBuilder builder = new BranchBuilder(network, state);
     for (int i = 0; i < network.pipes().size(); i++) {
-      fillOrRest(network, state, field, builder, i);
+      fillOrRest(network, state, field, i);
     }
     return state;
   }
@@ -99,9 +98,9 @@ final class Beginning {
   }
 
   private static void fillOrRest(
-      FlowNetwork network, State state, FlowField field, BranchBuilder builder, int i) {
+      FlowNetwork network, State state, FlowField field, int i) {
     Pipe pipe = network.pipes().get(i);
-    boolean full = pipe.startsFull() && startsFull(network, state, field, builder, pipe);
+    boolean full = pipe.startsFull() && startsFull(network, state, field, i);
     state.pipes[i].full = full;
     for (int side = 0; side < 2; side++) {
       Pipe.Leg leg = pipe.leg(side);
@@ -113,8 +112,9 @@ final class Beginning {
   }
 
   private static boolean startsFull(
-      FlowNetwork network, State state, FlowField field, BranchBuilder builder, Pipe pipe) {
-    FullPipe full = new FullPipe(network, state, field, pipe, builder.through(pipe));
+      FlowNetwork network, State state, FlowField field, int i) {
+    Pipe pipe = network.pipes().get(i);
+    FullPipe full = new FullPipe(network, state, field, i, field.builder.through(i));
     if (full.touchesFullTee()) {
       return true;
     }

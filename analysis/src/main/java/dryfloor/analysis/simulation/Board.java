@@ -21,6 +21,7 @@ final class Board {
   private final boolean[] acted;
   private final boolean[] runs;
   private final double[] openings;
+  private int revision;
 
   Board(FlowNetwork network) {
     this.network = network;
@@ -47,6 +48,7 @@ final class Board {
       openings[part] = before.openings[same];
       runs[part] = before.runs[same];
     }
+    revision++;
     for (int control = 0; control < acted.length; control++) {
       acted[control] = before.acted[control];
     }
@@ -59,6 +61,11 @@ final class Board {
       }
     }
     throw new IllegalStateException("'" + id + "' was no powered part in normal operation");
+  }
+
+  /** Changes whenever a part starts, stops or moves. */
+  int revision() {
+    return revision;
   }
 
   boolean runs(int part) {
@@ -166,6 +173,7 @@ final class Board {
       double opening = opening(part, what, alive, wanted);
       if (now != runs[part] || opening != openings[part]) {
         changed.add(part);
+        revision++;
       }
       runs[part] = now;
       openings[part] = opening;

@@ -5,7 +5,6 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
-import dryfloor.analysis.network.PipeFixture.FloatFixture;
 import dryfloor.analysis.network.Place;
 import java.util.List;
 import java.util.Optional;
@@ -15,18 +14,51 @@ final class BranchBuilder {
 
   private final FlowNetwork network;
   private final State state;
+  private final PipeLaws[] laws;
+  private final PipeBranches[] built;
+  private final long[] modes;
 
   BranchBuilder(FlowNetwork network, State state) {
     this.network = network;
     this.state = state;
+    int pipes = network.pipes().size();
+    laws = new PipeLaws[pipes];
+    built = new PipeBranches[pipes];
+    modes = new long[pipes];
+    for (int i = 0; i < pipes; i++) {
+      laws[i] = new PipeLaws(network.pipes().get(i), state.board);
+      built[i] = new PipeBranches(Optional.empty(), List.of());
+      modes[i] = -1;
+    }
   }
 
+  PipeLaws laws(int i) {
+    return laws[i];
+  }
+
+  /** The branches of all pipes; those whose mode has not changed are the same as before. */
   PipeBranches[] build() {
-    PipeBranches[] built = new PipeBranches[network.pipes().size()];
     for (int i = 0; i < built.length; i++) {
-      built[i] = build(network.pipes().get(i), state.pipes[i]);
+      long mode = mode(i);
+      if (mode != modes[i]) {
+        modes[i] = mode;
+        built[i] = build(i, state.pipes[i]);
+      }
     }
     return built;
+  }
+
+  /** All that the branches of a pipe depend on, in one number. */
+  private long mode(int i) {
+    Pipe pipe = network.pipes().get(i);
+    PipeMode mode = state.pipes[i];
+    long sum = state.board.revision();
+    for (int side = 0; side < 2; side++) {
+      PipeEnd end = pipe.leg(side).end();
+      boolean atFullTee = end.atJunction() && state.teeFull[end.junction()];
+      sum = 8 * sum + 2L * mode.legs[side].ordinal() + (atFullTee ? 1 : 0);
+    }
+    return 4 * sum + (mode.full ? 2 : 0) + (mode.staysOpen() ? 1 : 0);
   }
 
   /** Holes of leaking runs whose tee is full. */
@@ -42,56 +74,58 @@ final class BranchBuilder {
         .toList();
   }
 
-  private PipeBranches build(Pipe pipe, PipeMode mode) {
+  private PipeBranches build(int i, PipeMode mode) {
     if (mode.full) {
-      return new PipeBranches(
-          Optional.of(through(pipe)), List.of(Optional.empty(), Optional.empty()));
+      return new PipeBranches(Optional.of(through(i)), List.of(Optional.empty(), Optional.empty()));
     }
-    return new PipeBranches(Optional.empty(), List.of(leg(pipe, mode, 0), leg(pipe, mode, 1)));
+    return new PipeBranches(Optional.empty(), List.of(leg(i, mode, 0), leg(i, mode, 1)));
   }
 
   /** The whole pipe as it would carry water if it were full. */
-  PipeBranch through(Pipe pipe) {
+  PipeBranch through(int i) {
+    Pipe pipe = network.pipes().get(i);
     return new PipeBranch(
         pipe.throughSlot(),
         1,
         end(pipe, 0),
         end(pipe, 1),
-        PipeLaws.whole(pipe, state.board),
+        laws[i].whole(),
         1,
-        PipeLaws.floats(pipe.fixtures()),
-        suction(pipe),
-        crestLimit(pipe));
+        laws[i].floats(),
+        suction(i),
+        crestLimit(i));
   }
 
-  private Optional<PipeBranch.CrestLimit> crestLimit(Pipe pipe) {
+  private Optional<PipeBranch.CrestLimit> crestLimit(int i) {
+    Pipe pipe = network.pipes().get(i);
     double lowestLine = pipe.crest() - Siphon.highestCrest(0, network.water());
     boolean neverSoLow = pipe.legs().stream().allMatch(leg -> leg.end().elevation() > lowestLine);
     return neverSoLow
         ? Optional.empty()
         : Optional.of(
             new PipeBranch.CrestLimit(
-                List.of(PipeLaws.leg(pipe, 0, state.board), PipeLaws.leg(pipe, 1, state.board)),
+                List.of(laws[i].leg(0), laws[i].leg(1)),
                 lowestLine));
   }
 
   /** The whole pipe as it would carry water from one of its ends if it were full. */
-  private PipeBranch from(Pipe pipe, int side) {
+  private PipeBranch from(int i, int side) {
+    Pipe pipe = network.pipes().get(i);
     return new PipeBranch(
         pipe.throughSlot(),
         towardsCrest(side),
         end(pipe, side),
         end(pipe, 1 - side),
-        PipeLaws.whole(pipe, state.board),
+        laws[i].whole(),
         towardsCrest(side),
-        PipeLaws.floats(pipe.fixtures()),
+        laws[i].floats(),
         new PipeBranch.Inlet.Free(),
         Optional.empty());
   }
 
-  private PipeBranch.Inlet suction(Pipe pipe) {
-    PipeEnd first = pipe.leg(0).end();
-    return PipeLaws.isPumped(pipe, state.board) && opensIntoPool(first)
+  private PipeBranch.Inlet suction(int i) {
+    PipeEnd first = network.pipes().get(i).leg(0).end();
+    return laws[i].isPumped() && opensIntoPool(first)
         ? new PipeBranch.Inlet.Suction(first.place(), first.elevation())
         : new PipeBranch.Inlet.Free();
   }
@@ -101,16 +135,17 @@ final class BranchBuilder {
     return !full && network.places().get(end.place()).kind().isPool();
   }
 
-  private Optional<PipeBranch> leg(Pipe pipe, PipeMode mode, int side) {
+  private Optional<PipeBranch> leg(int i, PipeMode mode, int side) {
     return switch (mode.legs[side]) {
       case AT_REST, FILLING -> Optional.empty();
-      case MOVING -> Optional.of(moving(pipe, side));
-      case BRIMFUL -> Optional.of(overCrest(pipe, mode, side));
+      case MOVING -> Optional.of(moving(i, side));
+      case BRIMFUL -> Optional.of(overCrest(i, mode, side));
     };
   }
 
   /** Water between an end and the column on its side; the law runs in the pipe's own direction. */
-  PipeBranch moving(Pipe pipe, int side) {
+  PipeBranch moving(int i, int side) {
+    Pipe pipe = network.pipes().get(i);
     BranchEnd column = new BranchEnd.AtPlace(pipe.leg(side).column(), Double.NEGATIVE_INFINITY);
     BranchEnd end = end(pipe, side);
     return new PipeBranch(
@@ -118,17 +153,18 @@ final class BranchBuilder {
         1,
         end,
         column,
-        PipeLaws.leg(pipe, side, state.board),
+        laws[i].leg(side),
         towardsCrest(side),
-        floats(pipe, side),
-        side == 0 && PipeLaws.isPumped(pipe, 0, state.board)
-            ? suction(pipe)
+        laws[i].floats(side),
+        side == 0 && laws[i].isPumped(0)
+            ? suction(i)
             : new PipeBranch.Inlet.Free(),
         Optional.empty());
   }
 
   /** Water from an end over the crest into the air beyond it. */
-  private PipeBranch overCrest(Pipe pipe, PipeMode mode, int side) {
+  private PipeBranch overCrest(int i, PipeMode mode, int side) {
+    Pipe pipe = network.pipes().get(i);
     int far = 1 - side;
     boolean intoColumn =
         mode.legs[far] == PipeMode.Leg.MOVING || mode.legs[far] == PipeMode.Leg.FILLING;
@@ -138,23 +174,24 @@ final class BranchBuilder {
         intoColumn ? 1 : towardsCrest(side),
         end(pipe, side),
         new BranchEnd.AtHead(pipe.crest()),
-        PipeLaws.leg(pipe, side, state.board),
+        laws[i].leg(side),
         towardsCrest(side),
-        floats(pipe, side),
-        inlet(pipe, mode, side),
+        laws[i].floats(side),
+        inlet(i, mode, side),
         Optional.empty());
   }
 
   /** A leg as it carries water from the crest to its end. */
-  PipeBranch fromCrest(Pipe pipe, int side) {
+  PipeBranch fromCrest(int i, int side) {
+    Pipe pipe = network.pipes().get(i);
     return new PipeBranch(
         pipe.ownColumnSlot(side),
         -1,
         new BranchEnd.AtHead(pipe.crest()),
         end(pipe, side),
-        PipeLaws.leg(pipe, side, state.board),
+        laws[i].leg(side),
         -towardsCrest(side),
-        floats(pipe, side),
+        laws[i].floats(side),
         new PipeBranch.Inlet.Free(),
         Optional.empty());
   }
@@ -164,8 +201,9 @@ final class BranchBuilder {
     return side == 0 ? 1 : -1;
   }
 
-  private PipeBranch.Inlet inlet(Pipe pipe, PipeMode mode, int side) {
-    if (side == 0 && PipeLaws.isPumped(pipe, 0, state.board)) {
+  private PipeBranch.Inlet inlet(int i, PipeMode mode, int side) {
+    Pipe pipe = network.pipes().get(i);
+    if (side == 0 && laws[i].isPumped(0)) {
       PipeEnd end = pipe.leg(0).end();
       return new PipeBranch.Inlet.OverCrest(opensIntoPool(end) ? end.place() : -1, end.elevation());
     }
@@ -173,12 +211,8 @@ final class BranchBuilder {
       return new PipeBranch.Inlet.OverCrest(-1, 0);
     }
     Optional<PipeBranch> flushing =
-        mode.staysOpen() ? Optional.of(from(pipe, side)) : Optional.empty();
+        mode.staysOpen() ? Optional.of(from(i, side)) : Optional.empty();
     return new PipeBranch.Inlet.OverLip(end(pipe, side), pipe.crest(), pipe.bore(), flushing);
-  }
-
-  private static List<FloatFixture> floats(Pipe pipe, int side) {
-    return PipeLaws.floats(PipeLaws.ofLeg(pipe, side));
   }
 
   /** Where the head at an end of a pipe comes from. */

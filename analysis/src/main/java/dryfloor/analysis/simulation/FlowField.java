@@ -26,7 +26,7 @@ final class FlowField {
 
   private final FlowNetwork network;
   private final State state;
-  private final BranchBuilder builder;
+  final BranchBuilder builder;
   private final TeeSolver tees;
 
   /** Branches in the present modes, by pipe: what {@code BranchBuilder} made of it. */
@@ -39,6 +39,8 @@ final class FlowField {
 
   /** Plan areas of all places (m²). */
   final double[] areas;
+
+  private final int[] teeOfPlace;
 
   /** The volumes evaluated last (m³). */
   private double[] evaluated = new double[0];
@@ -63,14 +65,29 @@ final class FlowField {
       levels[place] = network.places().get(place).head();
       areas[place] = 1;
     }
+    teeOfPlace = new int[places];
+    Arrays.fill(teeOfPlace, -1);
+    for (int tee = 0; tee < network.tees().size(); tee++) {
+      teeOfPlace[network.tees().get(tee).place()] = tee;
+    }
+  }
+
+  /** Heads of the tees (m). */
+  void copyTeeHeads(double[] into) {
+    System.arraycopy(state.teeHeads, 0, into, 0, into.length);
+  }
+
+  /** Sets the heads of full tees to where they should be after a time, for the search to begin. */
+  void guessTeeHeads(double[] heads, double[] rises, double time) {
+    for (int tee = 0; tee < heads.length; tee++) {
+      if (state.teeFull[tee]) {
+        state.teeHeads[tee] = heads[tee] + time * rises[network.tees().get(tee).place()];
+      }
+    }
   }
 
   /** The slopes being collected. */
   private Slopes slopes = new Slopes();
-
-  void addSlope(int slot, int place, double value) {
-    slopes.add(slot, place, value);
-  }
 
   /** Makes the branches anew after modes have changed. */
   void rewire() {
@@ -137,16 +154,18 @@ final class FlowField {
     }
   }
 
-  /** Head at an end of a branch (m). */
-  double head(BranchEnd end) {
-    return switch (end) {
-      case BranchEnd.AtPlace at -> Math.max(levels[at.place()], at.elevation());
-      case BranchEnd.AtTee at -> state.teeHeads[at.tee()];
-      case BranchEnd.AtHead at -> at.head();
-    };
+  /** Whether a place is a tee full of water, which gives and takes without a level of its own. */
+  boolean isFullTee(int place) {
+    return teeOfPlace[place] >= 0 && state.teeFull[teeOfPlace[place]];
   }
 
-  private void addSlopes(Branch branch) {
+  /** Head at an end of a branch (m). */
+  double head(BranchEnd end) {
+    return end.head(levels, state.teeHeads);
+  }
+
+  /** Takes down how the flow of a branch answers to the levels, and to the heads of full tees. */
+  void addSlopes(Branch branch) {
     addSlope(branch, 0, branch.flowPerHead);
     addSlope(branch, 1, -branch.flowPerHead);
     if (branch.actingPlace >= 0) {
@@ -161,11 +180,13 @@ final class FlowField {
     }
   }
 
-  /** The place whose level is the head at this end, or -1 if no level is. */
-  int movingPlace(BranchEnd end) {
-    return end instanceof BranchEnd.AtPlace at && levels[at.place()] > at.elevation()
-        ? at.place()
-        : -1;
+  /** The place whose level is the head at this end, or the full tee, or -1 if none is. */
+  private int movingPlace(BranchEnd end) {
+    return switch (end) {
+      case BranchEnd.AtPlace at -> levels[at.place()] > at.elevation() ? at.place() : -1;
+      case BranchEnd.AtTee at -> network.tees().get(at.tee()).place();
+      case BranchEnd.AtHead at -> -1;
+    };
   }
 
   private void follow(Path path, boolean withSlopes) {

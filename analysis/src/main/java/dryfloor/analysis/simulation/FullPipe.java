@@ -39,23 +39,24 @@ final class FullPipe {
   record Hole(HoleFixture fixture, PipeLaw beyond) {}
 
   /** The pipe in the present modes, with the branch that it is or would be. */
-  FullPipe(FlowNetwork network, State state, FlowField field, Pipe pipe, PipeBranch through) {
+  FullPipe(FlowNetwork network, State state, FlowField field, int i, PipeBranch through) {
+    PipeLaws laws = field.builder.laws(i);
     this.network = network;
     this.state = state;
     this.field = field;
-    this.pipe = pipe;
+    this.pipe = network.pipes().get(i);
     this.through = through;
     holes =
         pipe.fixtures().stream()
             .filter(HoleFixture.class::isInstance)
             .map(HoleFixture.class::cast)
-            .map(hole -> new Hole(hole, PipeLaws.beyond(pipe, state.board, hole.along())))
+            .map(hole -> new Hole(hole, laws.beyond(hole.along())))
             .toList();
     beyondVent =
         pipe.vented()
-            ? Optional.of(PipeLaws.beyond(pipe, state.board, pipe.crestAlong()))
+            ? Optional.of(laws.beyond(pipe.crestAlong()))
             : Optional.empty();
-    pumped = PipeLaws.isPumped(pipe, state.board);
+    pumped = laws.isPumped();
     touchesFullTee =
         pipe.legs().stream()
             .map(Pipe.Leg::end)

@@ -8,9 +8,14 @@ import dryfloor.analysis.network.PipeFixture;
 import dryfloor.analysis.network.PipeFixture.FloatFixture;
 import dryfloor.analysis.network.PipeLaw;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** The law of a pipe, or of a stretch of it, with its parts as they stand at the moment. */
+/**
+ * The laws of one pipe and of stretches of it, with its parts as they stand at the moment. They are
+ * kept until a part starts, stops or moves.
+ */
 final class PipeLaws {
 
   /** A powered valve opened less than this is shut. */
@@ -19,29 +24,86 @@ final class PipeLaws {
   /** Even the shortest way through a pipe costs what a union does (velocity heads). */
   private static final double LEAST_LOSS = 0.08;
 
-  private PipeLaws() {}
+  private final Pipe pipe;
+  private final Board board;
+  private final List<List<PipeFixture>> fixturesOfLegs;
+  private final List<FloatFixture> floats;
+  private final List<List<FloatFixture>> floatsOfLegs;
+
+  /** What was made since the last change of a part, by where the stretch begins and ends (m). */
+  private final Map<Stretch, PipeLaw> known = new HashMap<>();
+
+  private int revision = -1;
+
+  private record Stretch(double from, double to, int fixtures) {}
+
+  PipeLaws(Pipe pipe, Board board) {
+    this.pipe = pipe;
+    this.board = board;
+    fixturesOfLegs = List.of(ofLeg(0), ofLeg(1));
+    floats = floats(pipe.fixtures());
+    floatsOfLegs = fixturesOfLegs.stream().map(PipeLaws::floats).toList();
+  }
 
   /** The whole pipe, from its first end to its second. */
-  static PipeLaw whole(Pipe pipe, Board board) {
-    return law(pipe, board, 0, pipe.length(), pipe.fixtures());
+  PipeLaw whole() {
+    return law(0, pipe.length(), pipe.fixtures());
   }
 
   /** The leg on one side of the crest, still in the direction of the pipe. */
-  static PipeLaw leg(Pipe pipe, int side, Board board) {
+  PipeLaw leg(int side) {
     return side == 0
-        ? law(pipe, board, 0, pipe.crestAlong(), ofLeg(pipe, 0))
-        : law(pipe, board, pipe.crestAlong(), pipe.length(), ofLeg(pipe, 1));
+        ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0))
+        : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1));
   }
 
   /** The stretch from some distance (m) to the second end. */
-  static PipeLaw beyond(Pipe pipe, Board board, double from) {
-    List<PipeFixture> fixtures =
-        pipe.fixtures().stream().filter(fixture -> fixture.along() >= from).toList();
-    return law(pipe, board, from, pipe.length(), fixtures);
+  PipeLaw beyond(double from) {
+    return law(
+        from,
+        pipe.length(),
+        pipe.fixtures().stream().filter(fixture -> fixture.along() >= from).toList());
   }
 
-  private static PipeLaw law(
-      Pipe pipe, Board board, double from, double to, List<PipeFixture> fixtures) {
+  /** Float valves of the pipe. */
+  List<FloatFixture> floats() {
+    return floats;
+  }
+
+  /** Float valves of the leg on one side. */
+  List<FloatFixture> floats(int side) {
+    return floatsOfLegs.get(side);
+  }
+
+  /** Whether a pump runs in the pipe. */
+  boolean isPumped() {
+    return isPumped(pipe.fixtures());
+  }
+
+  /** Whether a pump runs in the leg on one side. */
+  boolean isPumped(int side) {
+    return isPumped(fixturesOfLegs.get(side));
+  }
+
+  private boolean isPumped(List<PipeFixture> fixtures) {
+    for (PipeFixture fixture : fixtures) {
+      if (fixture instanceof PipeFixture.PumpFixture pump && board.runs(pump.part())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private PipeLaw law(double from, double to, List<PipeFixture> fixtures) {
+    if (revision != board.revision()) {
+      known.clear();
+      revision = board.revision();
+    }
+    return known.computeIfAbsent(
+        new Stretch(from, to, fixtures.size()), stretch -> make(from, to, fixtures));
+  }
+
+  private PipeLaw make(double from, double to, List<PipeFixture> fixtures) {
     double length = to - from;
     boolean firstEnd = from <= 0;
     boolean secondEnd = to >= pipe.length();
@@ -96,8 +158,7 @@ final class PipeLaws {
         passage == PipeLaw.Passage.FORWARD_ONLY ? leak : 0);
   }
 
-  /** Float valves among fixtures. */
-  static List<FloatFixture> floats(List<PipeFixture> fixtures) {
+  private static List<FloatFixture> floats(List<PipeFixture> fixtures) {
     return fixtures.stream()
         .filter(FloatFixture.class::isInstance)
         .map(FloatFixture.class::cast)
@@ -108,7 +169,7 @@ final class PipeLaws {
    * The fixtures of the leg on one side. What sits at the very first end belongs to the first leg
    * even where the crest is there too: a blocked lip lets nothing over.
    */
-  static List<PipeFixture> ofLeg(Pipe pipe, int side) {
+  private List<PipeFixture> ofLeg(int side) {
     boolean crestAtSecondEnd = pipe.crestAlong() >= pipe.length();
     return pipe.fixtures().stream()
         .filter(
@@ -118,17 +179,5 @@ final class PipeLaws {
               return first == (side == 0);
             })
         .toList();
-  }
-
-  /** Whether a pump runs in the pipe. */
-  static boolean isPumped(Pipe pipe, Board board) {
-    return pipe.fixtures().stream()
-        .anyMatch(f -> f instanceof PipeFixture.PumpFixture pump && board.runs(pump.part()));
-  }
-
-  /** Whether a pump runs in the leg on one side. */
-  static boolean isPumped(Pipe pipe, int side, Board board) {
-    return ofLeg(pipe, side).stream()
-        .anyMatch(f -> f instanceof PipeFixture.PumpFixture pump && board.runs(pump.part()));
   }
 }

@@ -8,7 +8,9 @@ import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.PipeLaw;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * When a pipe takes air, and when it fills again.
@@ -40,13 +42,19 @@ final class PipeTriggers {
 
   private static final double NEVER = 1;
 
+  private static final PipeBranches NOT_YET = new PipeBranches(Optional.empty(), List.of());
+
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
-  private final BranchBuilder builder;
 
   /** Every pipe as it is or would be full, in the present modes. */
   private final FullPipe[] fullPipes;
+
+  /** The triggers of every pipe, and the branches they were made for. */
+  private final List<List<Trigger>> made = new ArrayList<>();
+
+  private final PipeBranches[] madeFor;
 
   private final Story story;
 
@@ -54,23 +62,36 @@ final class PipeTriggers {
     this.network = network;
     this.state = state;
     this.field = field;
-    this.builder = new BranchBuilder(network, state);
     this.fullPipes = new FullPipe[network.pipes().size()];
+    this.madeFor = new PipeBranches[fullPipes.length];
+    for (int i = 0; i < fullPipes.length; i++) {
+      madeFor[i] = NOT_YET;
+      made.add(List.of());
+    }
     this.story = story;
   }
 
   void addTo(List<Trigger> triggers) {
-    for (int i = 0; i < network.pipes().size(); i++) {
-      Pipe pipe = network.pipes().get(i);
-      PipeBranch through = field.pipes[i].through().orElseGet(() -> builder.through(pipe));
-      fullPipes[i] = new FullPipe(network, state, field, pipe, through);
-      if (state.pipes[i].full) {
-        addForFull(i, triggers);
-      } else {
-        addForBroken(i, 0, triggers);
-        addForBroken(i, 1, triggers);
+    for (int i = 0; i < madeFor.length; i++) {
+      if (field.pipes[i] != madeFor[i]) {
+        madeFor[i] = field.pipes[i];
+        made.set(i, make(i));
       }
+      triggers.addAll(made.get(i));
     }
+  }
+
+  private List<Trigger> make(int i) {
+    List<Trigger> triggers = new ArrayList<>();
+    PipeBranch through = field.pipes[i].through().orElseGet(() -> field.builder.through(i));
+    fullPipes[i] = new FullPipe(network, state, field, i, through);
+    if (state.pipes[i].full) {
+      addForFull(i, triggers);
+    } else {
+      addForBroken(i, 0, triggers);
+      addForBroken(i, 1, triggers);
+    }
+    return triggers;
   }
 
   // Full pipes.
@@ -116,14 +137,15 @@ final class PipeTriggers {
     mode.breaks++;
     for (int side = 0; side < 2; side++) {
       mode.legs[side] = pipe.leg(side).negligible() ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.MOVING;
-      tellEmptying(pipe, side);
+      tellEmptying(i, side);
     }
   }
 
   /** What stands above the level at the end of a leg falls to it, where nothing holds it back. */
-  private void tellEmptying(Pipe pipe, int side) {
+  private void tellEmptying(int i, int side) {
+    Pipe pipe = network.pipes().get(i);
     Pipe.Leg leg = pipe.leg(side);
-    PipeLaw law = PipeLaws.leg(pipe, side, state.board);
+    PipeLaw law = field.builder.laws(i).leg(side);
     boolean held =
         switch (law.passage()) {
           case BLOCKED -> true;
@@ -163,7 +185,7 @@ final class PipeTriggers {
               () -> mode.legs[side] = PipeMode.Leg.MOVING));
       return;
     }
-    if (side == 0 && PipeLaws.isPumped(pipe, 0, state.board)) {
+    if (side == 0 && field.builder.laws(i).isPumped(0)) {
       triggers.add(
           new Trigger(
               pipe.run() + " is moved by its pump",
@@ -171,7 +193,7 @@ final class PipeTriggers {
               () -> mode.legs[side] = PipeMode.Leg.MOVING));
       return;
     }
-    PipeBranch probe = builder.moving(pipe, side);
+    PipeBranch probe = field.builder.moving(i, side);
     triggers.add(
         new Trigger(
             pipe.run() + " stands at its crest",
@@ -217,7 +239,7 @@ final class PipeTriggers {
       Pipe pipe = network.pipes().get(i);
       for (int side = 0; side < 2; side++) {
         if (!state.pipes[i].full && state.pipes[i].legs[side] == PipeMode.Leg.AT_REST) {
-          if (misplaced(pipe, side) > 2 * THERE && wouldFlow(builder.moving(pipe, side))) {
+          if (misplaced(pipe, side) > 2 * THERE && wouldFlow(field.builder.moving(i, side))) {
             state.pipes[i].legs[side] = PipeMode.Leg.MOVING;
             any = true;
           }
@@ -251,7 +273,7 @@ final class PipeTriggers {
               return standsAtCrest(pipe, side) ? below - BRIM : rises(pipe, side) ? below : NEVER;
             },
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
-    boolean pumped = side == 0 && PipeLaws.isPumped(pipe, 0, state.board);
+    boolean pumped = side == 0 && field.builder.laws(i).isPumped(0);
     if (!atFullTee(pipe, side) && !pumped) {
       PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
       triggers.add(
@@ -364,7 +386,7 @@ final class PipeTriggers {
       return;
     }
     if (!pipe.vented()) {
-      boolean lifted = side == 0 && PipeLaws.isPumped(pipe, 0, state.board);
+      boolean lifted = side == 0 && field.builder.laws(i).isPumped(0);
       double clearing = Siphon.airClearingVelocity(pipe.bore(), Math.PI / 2) * pipe.area();
       triggers.add(
           new Trigger(
@@ -380,7 +402,7 @@ final class PipeTriggers {
               fill));
     }
     if (mode.legs[far] == PipeMode.Leg.AT_REST) {
-      PipeBranch beyond = builder.fromCrest(pipe, far);
+      PipeBranch beyond = field.builder.fromCrest(i, far);
       triggers.add(
           new Trigger(
               pipe.run() + " backs up",

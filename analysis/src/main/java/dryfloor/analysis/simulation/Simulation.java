@@ -52,8 +52,6 @@ public final class Simulation {
   private List<Trigger> triggers = List.of();
   private Slopes slopes = new Slopes();
   private Slopes slopesAtEnd = new Slopes();
-  private final double[] areas;
-  private final double[] gains;
   private final double[] between;
 
   private Simulation(
@@ -77,8 +75,6 @@ public final class Simulation {
     recorder = new Recorder(network, story);
     end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
     int places = network.places().size();
-    areas = new double[places];
-    gains = new double[places];
     between = new double[places];
   }
 
@@ -184,7 +180,7 @@ public final class Simulation {
   }
 
   private double tryStep(double h) {
-    return step.take(state.volumes, areas, gains, slopes, h, slopesAtEnd);
+    return step.take(state.volumes, slopes, h, slopesAtEnd);
   }
 
   private boolean anyDue() {
@@ -224,7 +220,7 @@ public final class Simulation {
 
   private Crossing within(double h) {
     return new Crossing(
-        state.volumes.clone(), gains.clone(), step.volumes.clone(), field.gains.clone(), h);
+        state.volumes.clone(), step.gains.clone(), step.volumes.clone(), field.gains.clone(), h);
   }
 
   private void accept(double h) {
@@ -235,13 +231,8 @@ public final class Simulation {
     Slopes swapped = slopes;
     slopes = slopesAtEnd;
     slopesAtEnd = swapped;
-    keepStart();
+    step.start();
     watch.look();
-  }
-
-  private void keepStart() {
-    System.arraycopy(field.gains, 0, gains, 0, gains.length);
-    System.arraycopy(field.areas, 0, areas, 0, areas.length);
   }
 
   /** Does what is due at this moment until nothing more is. */
@@ -261,7 +252,7 @@ public final class Simulation {
       watch.addTo(triggers);
       Optional<Trigger> due = triggers.stream().filter(Trigger::isDue).findFirst();
       if (due.isEmpty() && agenda.next() > state.time) {
-        keepStart();
+        step.start();
         return;
       }
       due.ifPresent(
@@ -279,9 +270,9 @@ public final class Simulation {
 
   private String where() {
     int fastest = 0;
-    for (int place = 0; place < gains.length; place++) {
+    for (int place = 0; place < field.gains.length; place++) {
       if (network.places().get(place).kind().isPool()
-          && Math.abs(gains[place]) / areas[place] > Math.abs(gains[fastest]) / areas[fastest]) {
+          && speed(place) > speed(fastest)) {
         fastest = place;
       }
     }
@@ -290,6 +281,10 @@ public final class Simulation {
         "at %.3f s, with most going on in '%s'",
         state.time,
         network.places().get(fastest).id());
+  }
+
+  private double speed(int place) {
+    return Math.abs(field.gains[place]) / field.areas[place];
   }
 
   // What the failure changes with time.

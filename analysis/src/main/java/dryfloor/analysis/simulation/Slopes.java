@@ -4,7 +4,8 @@ import java.util.Arrays;
 
 /**
  * How flows answer to levels: a list of (account, place, slope), an account's slope by a place
- * being the sum of its entries. It grows as needed and is used again from step to step.
+ * being the sum of its entries. A place that is a full tee stands for the head there. It grows as
+ * needed and is used again from step to step.
  */
 final class Slopes {
 

@@ -3,8 +3,6 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.network.FlowNetwork;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 
 /**
  * Solves for the heads of the tees that are full of water, so that what flows into each flows out
@@ -36,7 +34,7 @@ final class TeeSolver {
   private final int count;
   private final boolean[] used;
   private final double[] excess;
-  private final double[][] matrix;
+  private final SparseMatrix matrix;
   private final double[] from;
   private final double[] step;
 
@@ -45,7 +43,7 @@ final class TeeSolver {
     count = network.tees().size();
     used = new boolean[count];
     excess = new double[count];
-    matrix = new double[count][count];
+    matrix = new SparseMatrix(count);
     from = new double[count];
     step = new double[count];
   }
@@ -73,9 +71,9 @@ final class TeeSolver {
     }
     for (Branch branch : branches) {
       field.flows[branch.slot] += branch.sign * branch.flow;
-    }
-    if (withSlopes) {
-      addSlopes(field);
+      if (withSlopes) {
+        field.addSlopes(branch);
+      }
     }
   }
 
@@ -85,7 +83,8 @@ final class TeeSolver {
       System.arraycopy(state.teeHeads, 0, from, 0, count);
       fillMatrix();
       System.arraycopy(excess, 0, step, 0, count);
-      Dense.solve(matrix, step);
+      matrix.factor();
+      matrix.solve(step);
       double descent = descent();
       miss = go(field, 1);
       double descentAtEnd = descent();
@@ -178,78 +177,28 @@ final class TeeSolver {
   }
 
   private void fillMatrix() {
+    matrix.clear();
     for (int tee = 0; tee < count; tee++) {
-      Arrays.fill(matrix[tee], 0);
-      matrix[tee][tee] = used[tee] ? LEAST_SLOPE : 1;
+      matrix.add(tee, tee, used[tee] ? LEAST_SLOPE : 1);
     }
     for (Branch branch : branches) {
       double slope = branch.flowPerHead;
       int first = tee(branch.ends[0]);
       int second = tee(branch.ends[1]);
       if (first >= 0) {
-        matrix[first][first] += slope;
+        matrix.add(first, first, slope);
       }
       if (second >= 0) {
-        matrix[second][second] += slope;
+        matrix.add(second, second, slope);
       }
       if (first >= 0 && second >= 0) {
-        matrix[first][second] -= slope;
-        matrix[second][first] -= slope;
+        matrix.add(first, second, -slope);
+        matrix.add(second, first, -slope);
       }
     }
   }
 
   private static int tee(BranchEnd end) {
     return end instanceof BranchEnd.AtTee at ? at.tee() : -1;
-  }
-
-  /**
-   * How each flow answers to each level around the tees, heads of tees having followed: the
-   * implicit function theorem on continuity.
-   */
-  private void addSlopes(FlowField field) {
-    fillMatrix();
-    Dense.factor(matrix, count);
-    for (int place : placesAround(field)) {
-      double[] heads = new double[count];
-      for (Branch branch : branches) {
-        double direct = directSlope(field, branch, place);
-        int first = tee(branch.ends[0]);
-        int second = tee(branch.ends[1]);
-        if (first >= 0) {
-          heads[first] -= direct;
-        }
-        if (second >= 0) {
-          heads[second] += direct;
-        }
-      }
-      Dense.substitute(matrix, heads, count);
-      for (Branch branch : branches) {
-        double slope = directSlope(field, branch, place);
-        int first = tee(branch.ends[0]);
-        int second = tee(branch.ends[1]);
-        slope += first >= 0 ? branch.flowPerHead * heads[first] : 0;
-        slope -= second >= 0 ? branch.flowPerHead * heads[second] : 0;
-        field.addSlope(branch.slot, place, branch.sign * slope);
-      }
-    }
-  }
-
-  private static double directSlope(FlowField field, Branch branch, int place) {
-    double slope = branch.actingPlace == place ? branch.flowPerLevel : 0;
-    slope += field.movingPlace(branch.ends[0]) == place ? branch.flowPerHead : 0;
-    slope -= field.movingPlace(branch.ends[1]) == place ? branch.flowPerHead : 0;
-    return slope;
-  }
-
-  private Set<Integer> placesAround(FlowField field) {
-    Set<Integer> places = new TreeSet<>();
-    for (Branch branch : branches) {
-      places.add(branch.actingPlace);
-      places.add(field.movingPlace(branch.ends[0]));
-      places.add(field.movingPlace(branch.ends[1]));
-    }
-    places.remove(-1);
-    return places;
   }
 }

@@ -1,7 +1,7 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
-import java.util.Arrays;
 
 /**
  * One step of the volumes in time: the linearly implicit pair of order 2(3) of Shampine and
@@ -21,22 +21,28 @@ final class VolumeStep {
   /** No step may leave a place below empty by more than this many times the error allowed. */
   private static final double BELOW_EMPTY = 5;
 
+  /** Keeps the matrix regular where every branch at a full tee is shut (m²/s). */
+  private static final double LEAST_SLOPE = 1e-14;
+
   private final FlowNetwork network;
   private final FlowField field;
   private final Accuracy accuracy;
   private final int places;
   private final int accounts;
 
-  private final int[] row;
-  private final int[] placeOfRow;
-  private final double[][] matrix;
+  private final SparseMatrix matrix;
+
+  // Where the step starts: areas (m²), gains (m³/s) and heads of the full tees (m).
+  private final double[] areas;
+  final double[] gains;
+  private final double[] teeHeads;
+
+  // Speeds of the three stages: of the volumes (m³/s), and of levels and heads (m/s).
   private final double[] k1;
   private final double[] k2;
   private final double[] k3;
-  private final double[] gains0;
-  private final double[] gains1;
-  private final double[] areas0;
-  private final double[] right;
+  private final double[] rises;
+  private final double[] gainsBetween;
   private final double[] trial;
 
   /** Water over each account during the step (m³). */
@@ -51,54 +57,73 @@ final class VolumeStep {
     this.accuracy = accuracy;
     places = network.places().size();
     accounts = network.accounts().size();
-    row = new int[places];
-    placeOfRow = new int[places];
-    matrix = new double[places][places];
+    matrix = new SparseMatrix(places);
+    learnWhereEntriesLie();
+    areas = new double[places];
+    gains = new double[places];
+    teeHeads = new double[network.tees().size()];
     k1 = new double[places];
     k2 = new double[places];
     k3 = new double[places];
-    gains0 = new double[places];
-    gains1 = new double[places];
-    areas0 = new double[places];
-    right = new double[places];
+    rises = new double[places];
+    gainsBetween = new double[places];
     trial = new double[places];
     moved = new double[accounts];
     volumes = new double[places];
   }
 
   /**
-   * Takes a step. Afterwards the field holds the flows at its end.
+   * Most flows answer to the levels at the two ends of their account; the order of elimination is
+   * found with these from the start, and again when another one comes.
+   */
+  private void learnWhereEntriesLie() {
+    for (Account account : network.accounts()) {
+      if (isPool(account.from()) && isPool(account.to())) {
+        matrix.add(account.from(), account.to(), 0);
+        matrix.add(account.to(), account.from(), 0);
+      }
+    }
+  }
+
+  private boolean isPool(int place) {
+    return network.places().get(place).kind().isPool();
+  }
+
+  /** Takes the field as it is as the start of the next step. */
+  void start() {
+    System.arraycopy(field.areas, 0, areas, 0, places);
+    System.arraycopy(field.gains, 0, gains, 0, places);
+    field.copyTeeHeads(teeHeads);
+  }
+
+  /**
+   * Tries a step from the start. Afterwards the field holds the flows at its end.
    *
    * @param from volumes at the beginning (m³)
-   * @param areas of all places at the beginning (m²)
-   * @param gains of all places at the beginning (m³/s)
    * @param slopes of the flows at the beginning
    * @param h length of the step (s)
    * @param slopesAtEnd takes the slopes of the flows at the end
    * @return the error against what is allowed; the step is good up to 1
    */
-  double take(
-      double[] from, double[] areas, double[] gains, Slopes slopes, double h, Slopes slopesAtEnd) {
-    System.arraycopy(gains, 0, gains0, 0, places);
-    System.arraycopy(areas, 0, areas0, 0, places);
-    int size = factor(slopes, h);
+  double take(double[] from, Slopes slopes, double h, Slopes slopesAtEnd) {
+    factor(slopes, h * D);
 
-    solve(slopes, h, gains0, k1, size);
+    solve(gains, k1);
     for (int p = 0; p < places; p++) {
       trial[p] = from[p] + 0.5 * h * k1[p];
     }
+    field.guessTeeHeads(teeHeads, rises, 0.5 * h);
     field.evaluate(trial);
-    System.arraycopy(field.gains, 0, gains1, 0, places);
+    System.arraycopy(field.gains, 0, gainsBetween, 0, places);
     System.arraycopy(field.flows, 0, moved, 0, accounts);
 
     for (int p = 0; p < places; p++) {
-      trial[p] = gains1[p] - k1[p];
+      trial[p] = gainsBetween[p] - k1[p];
     }
-    solve(slopes, h, trial, k2, size);
+    solve(trial, k2);
     // k2 so far is the correction that the accounts see through their slopes.
     for (int entry = 0; entry < slopes.size(); entry++) {
-      int place = slopes.place(entry);
-      moved[slopes.slot(entry)] += h * D * slopes.value(entry) / areas0[place] * k2[place];
+      moved[slopes.slot(entry)] += h * D * slopes.value(entry) * rises[slopes.place(entry)];
     }
     System.arraycopy(from, 0, volumes, 0, places);
     for (int a = 0; a < accounts; a++) {
@@ -111,17 +136,17 @@ final class VolumeStep {
     }
     field.evaluate(volumes, slopesAtEnd);
     for (int p = 0; p < places; p++) {
-      trial[p] = field.gains[p] - E32 * (k2[p] - gains1[p]) - 2 * (k1[p] - gains0[p]);
+      trial[p] = field.gains[p] - E32 * (k2[p] - gainsBetween[p]) - 2 * (k1[p] - gains[p]);
     }
-    solve(slopes, h, trial, k3, size);
+    solve(trial, k3);
     return error(from, h);
   }
 
   private double error(double[] from, double h) {
     double worst = 0;
     for (int p = 0; p < places; p++) {
-      if (network.places().get(p).kind().isPool()) {
-        double allowed = accuracy.allowed(areas0[p]);
+      if (isPool(p)) {
+        double allowed = accuracy.allowed(areas[p]);
         double error = Math.abs(h / 6 * (k1[p] - 2 * k2[p] + k3[p]));
         double belowEmpty = Math.min(from[p], 0) - volumes[p];
         worst = Math.max(worst, Math.max(error, belowEmpty / BELOW_EMPTY) / allowed);
@@ -130,67 +155,38 @@ final class VolumeStep {
     return worst;
   }
 
-  /** Builds and factors I − hD·J over the places that any slope touches; returns their number. */
-  private int factor(Slopes slopes, double h) {
-    Arrays.fill(row, -1);
-    int size = 0;
-    for (int entry = 0; entry < slopes.size(); entry++) {
-      size = touch(slopes.place(entry), size);
-    }
-    for (int r = 0; r < size; r++) {
-      Arrays.fill(matrix[r], 0, size, 0);
-      matrix[r][r] = 1;
-    }
-    for (int entry = 0; entry < slopes.size(); entry++) {
-      int place = slopes.place(entry);
-      double share = h * D * slopes.value(entry) / areas0[place];
-      int column = row[place];
-      int from = row[network.accounts().get(slopes.slot(entry)).from()];
-      int to = row[network.accounts().get(slopes.slot(entry)).to()];
-      if (from >= 0) {
-        matrix[from][column] += share;
-      }
-      if (to >= 0) {
-        matrix[to][column] -= share;
-      }
-    }
-    Dense.factor(matrix, size);
-    return size;
-  }
-
-  private int touch(int place, int size) {
-    if (row[place] < 0) {
-      row[place] = size;
-      placeOfRow[size] = place;
-      return size + 1;
-    }
-    return size;
-  }
-
   /**
-   * Solves (I − hD·J) k = b. Places whose own level moves no flow only receive: they follow from
-   * the others.
+   * Builds and factors A − hD·J, where A are the areas and J the slopes by levels: the step's I − hD·J
+   * in speeds of levels instead of volumes. A full tee has no area; its row says that what flows in
+   * flows out.
    */
-  private void solve(Slopes slopes, double h, double[] b, double[] k, int size) {
-    for (int r = 0; r < size; r++) {
-      right[r] = b[placeOfRow[r]];
-    }
-    Dense.substitute(matrix, right, size);
-    System.arraycopy(b, 0, k, 0, places);
-    for (int r = 0; r < size; r++) {
-      k[placeOfRow[r]] = right[r];
+  private void factor(Slopes slopes, double reach) {
+    matrix.clear();
+    for (int p = 0; p < places; p++) {
+      matrix.add(p, p, field.isFullTee(p) ? reach * LEAST_SLOPE : areas[p]);
     }
     for (int entry = 0; entry < slopes.size(); entry++) {
       int place = slopes.place(entry);
-      double carried = h * D * slopes.value(entry) / areas0[place] * k[place];
-      int from = network.accounts().get(slopes.slot(entry)).from();
-      int to = network.accounts().get(slopes.slot(entry)).to();
-      if (row[from] < 0) {
-        k[from] -= carried;
+      double share = reach * slopes.value(entry);
+      Account account = network.accounts().get(slopes.slot(entry));
+      if (isPool(account.from())) {
+        matrix.add(account.from(), place, share);
       }
-      if (row[to] < 0) {
-        k[to] += carried;
+      if (isPool(account.to())) {
+        matrix.add(account.to(), place, -share);
       }
+    }
+    matrix.factor();
+  }
+
+  /** Solves (I − hD·J) k = b, and keeps the speeds of the levels that belong to it. */
+  private void solve(double[] b, double[] k) {
+    for (int p = 0; p < places; p++) {
+      rises[p] = field.isFullTee(p) ? 0 : b[p];
+    }
+    matrix.solve(rises);
+    for (int p = 0; p < places; p++) {
+      k[p] = field.isFullTee(p) ? 0 : areas[p] * rises[p];
     }
   }
 }
