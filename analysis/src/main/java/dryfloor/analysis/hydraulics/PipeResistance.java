@@ -1,13 +1,19 @@
 package dryfloor.analysis.hydraulics;
 
 /**
- * What one stretch of round pipe running full resists, made ready to be asked often: the same law as
- * {@link PipeLoss}, with {@link FrictionTable} for its friction.
+ * What one stretch of round pipe running full resists, made ready to be asked often: the same law
+ * as {@link PipeLoss}, with {@link FrictionTable} for its friction.
  *
  * <p>The friction's share of the head is ν² L / (2 g D³) · f·Re²; the fittings' share is that of
  * {@link PipeLoss}. It differs from {@link PipeLoss} by less than 1e-7 of itself.
  */
 public final class PipeResistance {
+
+  /**
+   * Velocity of a column from which its fittings take hold (m/s): half a millimetre of head for
+   * each K.
+   */
+  private static final double COLUMN_SLOW = 0.1;
 
   private final double bore;
   private final FrictionTable friction;
@@ -17,7 +23,7 @@ public final class PipeResistance {
   private final double slowSquared;
 
   private PipeResistance(
-      double bore, double length, double roughness, double kinematicViscosity) {
+      double bore, double length, double roughness, double kinematicViscosity, double slow) {
     this.bore = bore;
     friction = FrictionTable.of(roughness / bore);
     velocityPerFlow = 1.0 / Physical.areaOfBore(bore);
@@ -27,7 +33,6 @@ public final class PipeResistance {
             * kinematicViscosity
             * length
             / (2.0 * Physical.GRAVITY * bore * bore * bore);
-    double slow = PipeLoss.slowVelocity(bore, kinematicViscosity);
     slowSquared = slow * slow;
   }
 
@@ -41,7 +46,23 @@ public final class PipeResistance {
    */
   public static PipeResistance of(
       double bore, double length, double roughness, double kinematicViscosity) {
-    return new PipeResistance(bore, length, roughness, kinematicViscosity);
+    double slow = PipeLoss.slowVelocity(bore, kinematicViscosity);
+    return new PipeResistance(bore, length, roughness, kinematicViscosity, slow);
+  }
+
+  /**
+   * The resistance of a stretch in which water comes to rest: its fittings take hold from a higher
+   * velocity on, so that the last tenth of a millimetre dies away instead of stopping dead.
+   *
+   * @param bore m, above 0
+   * @param length m, 0 or more
+   * @param roughness height of the roughness, m, 0 or more
+   * @param kinematicViscosity m²/s, above 0
+   */
+  public static PipeResistance ofColumn(
+      double bore, double length, double roughness, double kinematicViscosity) {
+    double slow = Math.max(PipeLoss.slowVelocity(bore, kinematicViscosity), COLUMN_SLOW);
+    return new PipeResistance(bore, length, roughness, kinematicViscosity, slow);
   }
 
   /** Bore, m. */

@@ -139,7 +139,8 @@ public record PipeLaw(
   }
 
   private double between(double low, double high, double flow) {
-    double reach = Math.max(Math.abs(flow), Physical.GRAVITY * 1e-3 * resistance.bore() * resistance.bore());
+    double reach =
+        Math.max(Math.abs(flow), Physical.GRAVITY * 1e-3 * resistance.bore() * resistance.bore());
     if (high == Double.POSITIVE_INFINITY) {
       return flow + 2 * reach;
     }

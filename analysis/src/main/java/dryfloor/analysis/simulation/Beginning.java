@@ -97,8 +97,7 @@ final class Beginning {
     return head;
   }
 
-  private static void fillOrRest(
-      FlowNetwork network, State state, FlowField field, int i) {
+  private static void fillOrRest(FlowNetwork network, State state, FlowField field, int i) {
     Pipe pipe = network.pipes().get(i);
     boolean full = pipe.startsFull() && startsFull(network, state, field, i);
     state.pipes[i].full = full;
@@ -111,8 +110,7 @@ final class Beginning {
     }
   }
 
-  private static boolean startsFull(
-      FlowNetwork network, State state, FlowField field, int i) {
+  private static boolean startsFull(FlowNetwork network, State state, FlowField field, int i) {
     Pipe pipe = network.pipes().get(i);
     FullPipe full = new FullPipe(network, state, field, i, field.builder.through(i));
     if (full.touchesFullTee()) {

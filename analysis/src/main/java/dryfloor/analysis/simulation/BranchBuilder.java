@@ -16,7 +16,21 @@ final class BranchBuilder {
   private final State state;
   private final PipeLaws[] laws;
   private final PipeBranches[] built;
-  private final long[] modes;
+  private final Mode[] modes;
+  private final int[] revisions;
+
+  /** All that the branches of a pipe depend on. */
+  private record Mode(
+      int board,
+      boolean full,
+      boolean staysOpen,
+      PipeMode.Leg first,
+      PipeMode.Leg second,
+      boolean firstAtFullTee,
+      boolean secondAtFullTee) {}
+
+  private static final Mode NOT_YET =
+      new Mode(-1, false, false, PipeMode.Leg.AT_REST, PipeMode.Leg.AT_REST, false, false);
 
   BranchBuilder(FlowNetwork network, State state) {
     this.network = network;
@@ -24,11 +38,12 @@ final class BranchBuilder {
     int pipes = network.pipes().size();
     laws = new PipeLaws[pipes];
     built = new PipeBranches[pipes];
-    modes = new long[pipes];
+    modes = new Mode[pipes];
+    revisions = new int[pipes];
     for (int i = 0; i < pipes; i++) {
       laws[i] = new PipeLaws(network.pipes().get(i), state.board);
       built[i] = new PipeBranches(Optional.empty(), List.of());
-      modes[i] = -1;
+      modes[i] = NOT_YET;
     }
   }
 
@@ -36,29 +51,40 @@ final class BranchBuilder {
     return laws[i];
   }
 
+  /** Changes whenever the branches of a pipe are made anew. */
+  int revision(int i) {
+    return revisions[i];
+  }
+
   /** The branches of all pipes; those whose mode has not changed are the same as before. */
   PipeBranches[] build() {
     for (int i = 0; i < built.length; i++) {
-      long mode = mode(i);
-      if (mode != modes[i]) {
+      Mode mode = mode(i);
+      if (!mode.equals(modes[i])) {
         modes[i] = mode;
+        revisions[i]++;
         built[i] = build(i, state.pipes[i]);
       }
     }
     return built;
   }
 
-  /** All that the branches of a pipe depend on, in one number. */
-  private long mode(int i) {
+  private Mode mode(int i) {
     Pipe pipe = network.pipes().get(i);
     PipeMode mode = state.pipes[i];
-    long sum = state.board.revision();
-    for (int side = 0; side < 2; side++) {
-      PipeEnd end = pipe.leg(side).end();
-      boolean atFullTee = end.atJunction() && state.teeFull[end.junction()];
-      sum = 8 * sum + 2L * mode.legs[side].ordinal() + (atFullTee ? 1 : 0);
-    }
-    return 4 * sum + (mode.full ? 2 : 0) + (mode.staysOpen() ? 1 : 0);
+    return new Mode(
+        state.board.revision(),
+        mode.full,
+        mode.staysOpen(),
+        mode.legs[0],
+        mode.legs[1],
+        isAtFullTee(pipe, 0),
+        isAtFullTee(pipe, 1));
+  }
+
+  private boolean isAtFullTee(Pipe pipe, int side) {
+    PipeEnd end = pipe.leg(side).end();
+    return end.atJunction() && state.teeFull[end.junction()];
   }
 
   /** Holes of leaking runs whose tee is full. */
@@ -89,11 +115,18 @@ final class BranchBuilder {
         1,
         end(pipe, 0),
         end(pipe, 1),
-        laws[i].whole(),
+        joinsOpenTees(pipe) ? laws[i].wholeBetweenTees() : laws[i].whole(),
         1,
         laws[i].floats(),
         suction(i),
         crestLimit(i));
+  }
+
+  /** Whether the pipe joins two tees that stand open: two handfuls of water that level out. */
+  private boolean joinsOpenTees(Pipe pipe) {
+    return pipe.legs().stream()
+        .map(Pipe.Leg::end)
+        .allMatch(end -> end.atJunction() && !state.teeFull[end.junction()]);
   }
 
   private Optional<PipeBranch.CrestLimit> crestLimit(int i) {
@@ -103,9 +136,7 @@ final class BranchBuilder {
     return neverSoLow
         ? Optional.empty()
         : Optional.of(
-            new PipeBranch.CrestLimit(
-                List.of(laws[i].leg(0), laws[i].leg(1)),
-                lowestLine));
+            new PipeBranch.CrestLimit(List.of(laws[i].leg(0), laws[i].leg(1)), lowestLine));
   }
 
   /** The whole pipe as it would carry water from one of its ends if it were full. */
@@ -153,12 +184,10 @@ final class BranchBuilder {
         1,
         end,
         column,
-        laws[i].leg(side),
+        laws[i].column(side),
         towardsCrest(side),
         laws[i].floats(side),
-        side == 0 && laws[i].isPumped(0)
-            ? suction(i)
-            : new PipeBranch.Inlet.Free(),
+        side == 0 && laws[i].isPumped(0) ? suction(i) : new PipeBranch.Inlet.Free(),
         Optional.empty());
   }
 
@@ -218,7 +247,7 @@ final class BranchBuilder {
   /** Where the head at an end of a pipe comes from. */
   BranchEnd end(Pipe pipe, int side) {
     PipeEnd end = pipe.leg(side).end();
-    if (end.atJunction() && state.teeFull[end.junction()]) {
+    if (isAtFullTee(pipe, side)) {
       return new BranchEnd.AtTee(end.junction());
     }
     Place place = network.places().get(end.place());

@@ -57,6 +57,14 @@ public final class Course {
     return story;
   }
 
+  /**
+   * Whether a siphon break ever mattered: whether it stood open to the air with less than its
+   * pressure behind it, at any moment that was looked at. If not, all would be the same without it.
+   */
+  public boolean everOpened(String siphonBreak) {
+    return state.openedHoles.contains(siphonBreak);
+  }
+
   /** What must be known besides. */
   List<Note> notes() {
     return notes;

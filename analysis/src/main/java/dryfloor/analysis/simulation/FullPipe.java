@@ -52,10 +52,7 @@ final class FullPipe {
             .map(HoleFixture.class::cast)
             .map(hole -> new Hole(hole, laws.beyond(hole.along())))
             .toList();
-    beyondVent =
-        pipe.vented()
-            ? Optional.of(laws.beyond(pipe.crestAlong()))
-            : Optional.empty();
+    beyondVent = pipe.vented() ? Optional.of(laws.beyond(pipe.crestAlong())) : Optional.empty();
     pumped = laws.isPumped();
     touchesFullTee =
         pipe.legs().stream()
@@ -150,6 +147,9 @@ final class FullPipe {
     double line =
         field.head(through.ends[1])
             + hole.beyond().headFor(flow, through.movingLoss(field.levels, 0));
+    if (line <= fixture.elevation()) {
+      state.openedHoles.add(fixture.id());
+    }
     return line - fixture.elevation();
   }
 

@@ -239,7 +239,8 @@ final class PipeBranch extends Branch {
     for (int i = 0; i < floats.size(); i++) {
       FloatFixture valve = floats.get(i);
       double opening = Math.max(opening(valve, levels, nudge), SHUT);
-      loss += ValveLoss.fittingsOf(ValveLoss.kvAtOpening(valve.kv(), opening), law.resistance().bore());
+      loss +=
+          ValveLoss.fittingsOf(ValveLoss.kvAtOpening(valve.kv(), opening), law.resistance().bore());
     }
     return loss;
   }

@@ -10,7 +10,6 @@ import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * When a pipe takes air, and when it fills again.
@@ -34,6 +33,9 @@ final class PipeTriggers {
   /** Flows smaller than this do not count as sucking (m³/s). */
   private static final double NOTHING = 1e-10;
 
+  /** A column whose end rises or falls so slowly is left at rest until it wakes (m³/s). */
+  private static final double SLOW = 1e-9;
+
   /** A column is at the crest when it is this near (m). */
   private static final double BRIM = 1e-5;
 
@@ -42,8 +44,6 @@ final class PipeTriggers {
 
   private static final double NEVER = 1;
 
-  private static final PipeBranches NOT_YET = new PipeBranches(Optional.empty(), List.of());
-
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
@@ -51,10 +51,10 @@ final class PipeTriggers {
   /** Every pipe as it is or would be full, in the present modes. */
   private final FullPipe[] fullPipes;
 
-  /** The triggers of every pipe, and the branches they were made for. */
+  /** The triggers of every pipe, and the revision of its branches they were made for. */
   private final List<List<Trigger>> made = new ArrayList<>();
 
-  private final PipeBranches[] madeFor;
+  private final int[] madeFor;
 
   private final Story story;
 
@@ -63,9 +63,8 @@ final class PipeTriggers {
     this.state = state;
     this.field = field;
     this.fullPipes = new FullPipe[network.pipes().size()];
-    this.madeFor = new PipeBranches[fullPipes.length];
+    this.madeFor = new int[fullPipes.length];
     for (int i = 0; i < fullPipes.length; i++) {
-      madeFor[i] = NOT_YET;
       made.add(List.of());
     }
     this.story = story;
@@ -73,8 +72,8 @@ final class PipeTriggers {
 
   void addTo(List<Trigger> triggers) {
     for (int i = 0; i < madeFor.length; i++) {
-      if (field.pipes[i] != madeFor[i]) {
-        madeFor[i] = field.pipes[i];
+      if (field.builder.revision(i) != madeFor[i]) {
+        madeFor[i] = field.builder.revision(i);
         made.set(i, make(i));
       }
       triggers.addAll(made.get(i));
@@ -216,6 +215,16 @@ final class PipeTriggers {
     return needed <= 0 && !wouldFlow(probe) ? NEVER : needed;
   }
 
+  /** Whether a column follows the level at its end, which moves. */
+  private boolean isTakenAlong(Pipe pipe, int side) {
+    int place = pipe.leg(side).end().place();
+    boolean covered =
+        network.places().get(place).kind().isPool()
+            && field.levels[place] > pipe.leg(side).end().elevation();
+    double speed = covered ? field.gains[place] / field.areas[place] : 0;
+    return Math.abs(speed) * field.areas[pipe.leg(side).column()] > SLOW;
+  }
+
   /** Water that a column lacks or has too much (m³). */
   private double misplaced(Pipe pipe, int side) {
     LevelTable table = network.places().get(pipe.leg(side).column()).table();
@@ -282,6 +291,9 @@ final class PipeTriggers {
               () -> {
                 if (isFed(i, side) || belongs(pipe, side) >= pipe.crest()) {
                   return Math.abs(branch.flow) > 0 ? NEVER : isFed(i, side) ? NEVER : -1;
+                }
+                if (isTakenAlong(pipe, side)) {
+                  return NEVER;
                 }
                 double away = misplaced(pipe, side) - THERE;
                 return Math.min(away, Math.abs(branch.flow) - NOTHING * NOTHING);

@@ -30,6 +30,7 @@ public final class Simulation {
   private static final int MOST_STEPS = 60_000;
   private static final int MOST_ACTIONS_AT_ONCE = 400;
   private static final int TOLD_OF_A_LOOP = 6;
+  private static final int MOST_FALSE_ALARMS = 20;
   private static final double SMALLEST_STEP = 1e-9;
   private static final double FIRST_STEP = 0.05;
 
@@ -48,6 +49,12 @@ public final class Simulation {
   private final Recorder recorder;
   private final EndWatch end;
   private final BooleanSupplier cancelled;
+
+  /**
+   * How often in a row a step was cut short for something that then did not happen: the shorter
+   * step tells otherwise than the longer one. Each time the next one is cut less short.
+   */
+  private int falseAlarms;
 
   private List<Trigger> triggers = List.of();
   private Slopes slopes = new Slopes();
@@ -170,10 +177,13 @@ public final class Simulation {
     }
     double next = h * Math.min(6, 0.85 * Math.pow(Math.max(error, 1e-9), -1.0 / 3));
     if (anyDue() && h > MOMENT) {
-      h *= shareUntilDue(h);
+      h = Math.clamp(h * shareUntilDue(h), Math.min(h, MOMENT * (1L << falseAlarms)), h);
       while (tryStep(h) > 1 && h > SMALLEST_STEP) {
         h /= 2;
       }
+      falseAlarms = anyDue() ? 0 : Math.min(falseAlarms + 1, MOST_FALSE_ALARMS);
+    } else {
+      falseAlarms = 0;
     }
     accept(h);
     return Math.max(next, SMALLEST_STEP * 10);
@@ -271,8 +281,7 @@ public final class Simulation {
   private String where() {
     int fastest = 0;
     for (int place = 0; place < field.gains.length; place++) {
-      if (network.places().get(place).kind().isPool()
-          && speed(place) > speed(fastest)) {
+      if (network.places().get(place).kind().isPool() && speed(place) > speed(fastest)) {
         fastest = place;
       }
     }

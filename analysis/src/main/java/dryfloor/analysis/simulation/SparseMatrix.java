@@ -6,10 +6,11 @@ import java.util.PriorityQueue;
 
 /**
  * Linear equations with few entries in each row, whose matrix is an M-matrix: positive diagonal, no
- * positive entry off it, no column summing to less than nothing. Elimination in any order then needs
- * no pivoting (Berman and Plemmons, Nonnegative Matrices in the Mathematical Sciences, 1979; from
- * memory), so the order is free to keep the factors sparse: the unknown that touches the fewest
- * others goes first (minimum degree; George and Liu, SIAM Review 31, 1989, 1–19; from memory).
+ * positive entry off it, no column summing to less than nothing. Elimination in any order then
+ * needs no pivoting (Berman and Plemmons, Nonnegative Matrices in the Mathematical Sciences, 1979;
+ * from memory), so the order is free to keep the factors sparse: the unknown that touches the
+ * fewest others goes first (minimum degree; George and Liu, SIAM Review 31, 1989, 1–19; from
+ * memory).
  *
  * <p>Where entries lie is remembered, and the order with it: filling and factoring again costs only
  * the numbers.
@@ -179,8 +180,7 @@ final class SparseMatrix {
   }
 
   /** What was joined through the unknown is joined directly from now on. */
-  private static void eliminate(
-      int unknown, BitSet[] neighbours, PriorityQueue<Long> byDegree) {
+  private static void eliminate(int unknown, BitSet[] neighbours, PriorityQueue<Long> byDegree) {
     BitSet around = neighbours[unknown];
     for (int one = around.nextSetBit(0); one >= 0; one = around.nextSetBit(one + 1)) {
       neighbours[one].or(around);

@@ -1,6 +1,8 @@
 package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
+import java.util.HashSet;
+import java.util.Set;
 
 /** Everything that changes while the water moves. */
 final class State {
@@ -24,6 +26,9 @@ final class State {
 
   /** Heads of the tees that are full (m). */
   final double[] teeHeads;
+
+  /** Siphon breaks that ever stood open to the air with less than its pressure behind them. */
+  final Set<String> openedHoles = new HashSet<>();
 
   final Board board;
 

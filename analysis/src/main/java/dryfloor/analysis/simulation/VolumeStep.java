@@ -146,7 +146,7 @@ final class VolumeStep {
     double worst = 0;
     for (int p = 0; p < places; p++) {
       if (isPool(p)) {
-        double allowed = accuracy.allowed(areas[p]);
+        double allowed = allowed(p);
         double error = Math.abs(h / 6 * (k1[p] - 2 * k2[p] + k3[p]));
         double belowEmpty = Math.min(from[p], 0) - volumes[p];
         worst = Math.max(worst, Math.max(error, belowEmpty / BELOW_EMPTY) / allowed);
@@ -155,10 +155,19 @@ final class VolumeStep {
     return worst;
   }
 
+  /** Error of the volume of a place that a step may make (m³). */
+  private double allowed(int place) {
+    return switch (network.places().get(place).kind()) {
+      case VESSEL, BASIN, FLOOR, DEVICE -> accuracy.allowed(areas[place]);
+      case COLUMN, TEE -> accuracy.inPipes();
+      case SUPPLY, DRAIN, BEYOND, OUTSIDE -> Double.POSITIVE_INFINITY;
+    };
+  }
+
   /**
-   * Builds and factors A − hD·J, where A are the areas and J the slopes by levels: the step's I − hD·J
-   * in speeds of levels instead of volumes. A full tee has no area; its row says that what flows in
-   * flows out.
+   * Builds and factors A − hD·J, where A are the areas and J the slopes by levels: the step's I −
+   * hD·J in speeds of levels instead of volumes. A full tee has no area; its row says that what
+   * flows in flows out.
    */
   private void factor(Slopes slopes, double reach) {
     matrix.clear();

@@ -167,7 +167,7 @@ public final class Sweep {
         .orElseGet(() -> answer(List.of(failure)));
   }
 
-  /** Runs both branches where it is in doubt whether siphon breaks work, and tells the worse. */
+  /** Answers failures that were not answered before. */
   private FailureResult answer(List<Failure> failures) {
     List<Effect> effects = FailureResolver.resolve(installation, failures);
     FailureResult result = known(effects).orElseGet(() -> answer(failures, effects));
@@ -185,16 +185,37 @@ public final class Sweep {
     return Optional.ofNullable(answered.get(effects));
   }
 
+  /**
+   * Where a siphon break that mattered may be too small to work, runs both branches and tells the
+   * worse.
+   */
   private FailureResult answer(List<Failure> failures, List<Effect> effects) {
-    List<String> doubtful = doubtfulSiphonBreaks(effects);
-    FailureResult working = run(failures, effects, doubtNotes(doubtful, true));
+    Failure first = failures.getFirst();
+    List<String> doubtful;
+    FailureResult working;
+    try {
+      Course course = run(effects);
+      doubtful = doubtfulSiphonBreaks(effects).stream().filter(course::everOpened).toList();
+      working = answered(first, course, doubtNotes(doubtful, true));
+    } catch (NoAnswer noAnswer) {
+      doubtful = doubtfulSiphonBreaks(effects);
+      working = new FailureResult.Unanswered(first, noAnswer.reason());
+    }
     if (doubtful.isEmpty()) {
       return working;
     }
+    FailureResult blocked = withHeldShut(first, effects, doubtful);
+    return WorstFirst.ORDER.compare(blocked, working) < 0 ? blocked : working;
+  }
+
+  private FailureResult withHeldShut(Failure first, List<Effect> effects, List<String> doubtful) {
     List<Effect> held = new ArrayList<>(effects);
     doubtful.forEach(hole -> held.add(new Effect.SiphonBreakHeldShut(hole)));
-    FailureResult blocked = run(failures, held, doubtNotes(doubtful, false));
-    return WorstFirst.ORDER.compare(blocked, working) < 0 ? blocked : working;
+    try {
+      return answered(first, run(held), doubtNotes(doubtful, false));
+    } catch (NoAnswer noAnswer) {
+      return new FailureResult.Unanswered(first, noAnswer.reason());
+    }
   }
 
   private List<String> doubtfulSiphonBreaks(List<Effect> effects) {
@@ -219,15 +240,12 @@ public final class Sweep {
     return doubtful.stream().<Note>map(hole -> new Note.SiphonBreakInDoubt(hole, worked)).toList();
   }
 
-  private FailureResult run(List<Failure> failures, List<Effect> effects, List<Note> notes) {
-    Failure first = failures.getFirst();
-    try {
-      Course course =
-          Simulation.ofFailure(
-              normal, FlowNetwork.of(installation, effects), accuracy, progress::cancelled);
-      return new FailureResult.Answered(first, OutcomeBuilder.of(course, notes));
-    } catch (NoAnswer noAnswer) {
-      return new FailureResult.Unanswered(first, noAnswer.reason());
-    }
+  private Course run(List<Effect> effects) {
+    return Simulation.ofFailure(
+        normal, FlowNetwork.of(installation, effects), accuracy, progress::cancelled);
+  }
+
+  private static FailureResult answered(Failure failure, Course course, List<Note> notes) {
+    return new FailureResult.Answered(failure, OutcomeBuilder.of(course, notes));
   }
 }
