@@ -135,15 +135,18 @@ final class Recorder {
   void repeat(Cycle cycle, double times, double[] volumes) {
     for (int a = 0; a < network.accounts().size(); a++) {
       Account account = network.accounts().get(a);
-      double forward = cycle.carried().get(0)[a] * times;
-      double backward = cycle.carried().get(1)[a] * times;
-      carried[0][a] += forward;
-      carried[1][a] += backward;
-      received[account.to()] += forward;
-      received[account.from()] += backward;
-      volumes[account.from()] -= forward - backward;
-      volumes[account.to()] += forward - backward;
+      carry(a, cycle.carried().get(0)[a] * times, volumes);
+      carry(a, -cycle.carried().get(1)[a] * times, volumes);
     }
+  }
+
+  /** Takes down water over an account, backwards if negative (m³); changes the volumes it joins. */
+  void carry(int slot, double water, double[] volumes) {
+    Account account = network.accounts().get(slot);
+    carried[water >= 0 ? 0 : 1][slot] += Math.abs(water);
+    received[water >= 0 ? account.to() : account.from()] += Math.abs(water);
+    volumes[account.from()] -= water;
+    volumes[account.to()] += water;
   }
 
   /** When water begins to pass: for an edge when its level reaches the crest, else by share. */

@@ -32,9 +32,10 @@ final class VolumeStep {
 
   private final SparseMatrix matrix;
 
-  // Where the step starts: areas (m²), gains (m³/s) and heads of the full tees (m).
+  // Where the step starts: areas (m²), gains, flows (m³/s) and heads of the full tees (m).
   private final double[] areas;
   final double[] gains;
+  private final double[] flows;
   private final double[] teeHeads;
 
   // Speeds of the three stages: of the volumes (m³/s), and of levels and heads (m/s).
@@ -43,6 +44,7 @@ final class VolumeStep {
   private final double[] k3;
   private final double[] rises;
   private final double[] gainsBetween;
+  private final double[] flowsBetween;
   private final double[] trial;
 
   /** Water over each account during the step (m³). */
@@ -67,6 +69,8 @@ final class VolumeStep {
     k3 = new double[places];
     rises = new double[places];
     gainsBetween = new double[places];
+    flows = new double[accounts];
+    flowsBetween = new double[accounts];
     trial = new double[places];
     moved = new double[accounts];
     volumes = new double[places];
@@ -93,6 +97,7 @@ final class VolumeStep {
   void start() {
     System.arraycopy(field.areas, 0, areas, 0, places);
     System.arraycopy(field.gains, 0, gains, 0, places);
+    System.arraycopy(field.flows, 0, flows, 0, accounts);
     field.copyTeeHeads(teeHeads);
   }
 
@@ -115,6 +120,7 @@ final class VolumeStep {
     field.guessTeeHeads(teeHeads, rises, 0.5 * h);
     field.evaluate(trial);
     System.arraycopy(field.gains, 0, gainsBetween, 0, places);
+    System.arraycopy(field.flows, 0, flowsBetween, 0, accounts);
     System.arraycopy(field.flows, 0, moved, 0, accounts);
 
     for (int p = 0; p < places; p++) {
@@ -143,16 +149,35 @@ final class VolumeStep {
   }
 
   private double error(double[] from, double h) {
-    double worst = 0;
+    double worst = wrongWay() / accuracy.volume();
     for (int p = 0; p < places; p++) {
       if (isPool(p)) {
         double allowed = allowed(p);
         double error = Math.abs(h / 6 * (k1[p] - 2 * k2[p] + k3[p]));
-        double belowEmpty = Math.min(from[p], 0) - volumes[p];
+        double belowEmpty = volumes[p] < from[p] ? -volumes[p] : 0;
         worst = Math.max(worst, Math.max(error, belowEmpty / BELOW_EMPTY) / allowed);
       }
     }
     return worst;
+  }
+
+  /**
+   * The most water that a step moved over an account against its flow (m³), which goes the same way
+   * at the start, between and at the end: so little that no level feels it, but in thousands of
+   * steps it would add up.
+   */
+  private double wrongWay() {
+    double most = 0;
+    for (int a = 0; a < accounts; a++) {
+      double least = Math.min(Math.min(flows[a], flowsBetween[a]), field.flows[a]);
+      double greatest = Math.max(Math.max(flows[a], flowsBetween[a]), field.flows[a]);
+      if (least >= 0) {
+        most = Math.max(most, -moved[a]);
+      } else if (greatest <= 0) {
+        most = Math.max(most, moved[a]);
+      }
+    }
+    return most;
   }
 
   /** Error of the volume of a place that a step may make (m³). */
