@@ -8,14 +8,14 @@ package dryfloor.analysis.hydraulics;
  * <p>f from {@link Friction}; K as in {@link Fitting}, on the velocity in this bore. Any consistent
  * flow is valid; the loss rises strictly with the flow and has its sign.
  *
- * <p>The fittings' share goes with V·√(V² + V₀²), where V₀ is the velocity at Re = 100, so that a
- * pipe without length still has a slope at rest. At Re = 1000 that adds 0.5 %, at 10 000 nothing
- * that shows; measured K values rise far more than that in so slow a flow (Hooper, Chemical
- * Engineering, 24 August 1981, the two-K method; from memory).
+ * <p>The fittings' share goes with V·√(V² + V₀²), where V₀ is the velocity at Re = 10, so that a
+ * pipe without length still has a slope at rest. At Re = 1000 that adds 0.005 %; measured K values
+ * rise far more than that in so slow a flow (Hooper, Chemical Engineering, 24 August 1981, the
+ * two-K method; from memory).
  */
 public final class PipeLoss {
 
-  private static final double FITTINGS_GO_LINEAR_AT_REYNOLDS = 100.0;
+  private static final double FITTINGS_GO_LINEAR_AT_REYNOLDS = 10.0;
 
   private PipeLoss() {}
 

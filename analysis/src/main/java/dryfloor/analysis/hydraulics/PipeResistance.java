@@ -9,12 +9,6 @@ package dryfloor.analysis.hydraulics;
  */
 public final class PipeResistance {
 
-  /**
-   * Velocity of a column from which its fittings take hold (m/s): half a millimetre of head for
-   * each K.
-   */
-  private static final double COLUMN_SLOW = 0.1;
-
   private final double bore;
   private final FrictionTable friction;
   private final double reynoldsPerFlow;
@@ -47,21 +41,6 @@ public final class PipeResistance {
   public static PipeResistance of(
       double bore, double length, double roughness, double kinematicViscosity) {
     double slow = PipeLoss.slowVelocity(bore, kinematicViscosity);
-    return new PipeResistance(bore, length, roughness, kinematicViscosity, slow);
-  }
-
-  /**
-   * The resistance of a stretch in which water comes to rest: its fittings take hold from a higher
-   * velocity on, so that the last tenth of a millimetre dies away instead of stopping dead.
-   *
-   * @param bore m, above 0
-   * @param length m, 0 or more
-   * @param roughness height of the roughness, m, 0 or more
-   * @param kinematicViscosity m²/s, above 0
-   */
-  public static PipeResistance ofColumn(
-      double bore, double length, double roughness, double kinematicViscosity) {
-    double slow = Math.max(PipeLoss.slowVelocity(bore, kinematicViscosity), COLUMN_SLOW);
     return new PipeResistance(bore, length, roughness, kinematicViscosity, slow);
   }
 

@@ -32,8 +32,11 @@ public final class Weir {
   /** Around this free part the power turns smoothly into a straight line through 0. */
   private static final double SMALL = 1e-3;
 
-  /** Makes a free fall whole again. */
-  private static final double WHOLE = Math.pow(1.0 + SMALL * SMALL, (1.0 - VILLEMONTE) / 2.0);
+  /**
+   * That part grows where the water over the crest is no deeper than some of these (m): no sheet
+   * falls over an edge there, and Villemonte measured nothing.
+   */
+  private static final double FILM = 1e-4;
 
   private Weir() {}
 
@@ -93,7 +96,13 @@ public final class Weir {
       return 0.0;
     }
     double free = freePart(upstreamHead, downstreamHead);
-    return WHOLE * free * Math.pow(free * free + SMALL * SMALL, (VILLEMONTE - 1.0) / 2.0);
+    double small = smallSquared(upstreamHead);
+    return free * Math.pow((1.0 + small) / (free * free + small), (1.0 - VILLEMONTE) / 2.0);
+  }
+
+  private static double smallSquared(double upstreamHead) {
+    double film = FILM / upstreamHead;
+    return SMALL * SMALL + film * film;
   }
 
   /**
@@ -129,10 +138,11 @@ public final class Weir {
     }
     double ratio = Math.min(1.0, downstreamHead / upstreamHead);
     double freePartSlope = 1.5 * ratio * Math.sqrt(ratio) / upstreamHead;
+    double drowningSlope =
+        drowningSlope(upstreamHead, downstreamHead) * freePartSlope
+            + drowningPerFilm(upstreamHead, downstreamHead);
     return free * drowning(upstreamHead, downstreamHead)
-        + flow(upstreamHead, length, crestHeight)
-            * drowningSlope(upstreamHead, downstreamHead)
-            * freePartSlope;
+        + flow(upstreamHead, length, crestHeight) * drowningSlope;
   }
 
   /**
@@ -177,11 +187,26 @@ public final class Weir {
     return Math.max(0.0, 1.0 - ratio * Math.sqrt(ratio));
   }
 
+  /** d drowning / d free part. */
   private static double drowningSlope(double upstreamHead, double downstreamHead) {
     double free = freePart(upstreamHead, downstreamHead);
-    double squares = free * free + SMALL * SMALL;
-    return WHOLE
-        * (VILLEMONTE * free * free + SMALL * SMALL)
-        * Math.pow(squares, (VILLEMONTE - 3.0) / 2.0);
+    double small = smallSquared(upstreamHead);
+    double squares = free * free + small;
+    return (VILLEMONTE * free * free + small)
+        / squares
+        * Math.pow((1.0 + small) / squares, (1.0 - VILLEMONTE) / 2.0);
+  }
+
+  /** d drowning / d upstreamHead by way of the film (1/m). */
+  private static double drowningPerFilm(double upstreamHead, double downstreamHead) {
+    double free = freePart(upstreamHead, downstreamHead);
+    double small = smallSquared(upstreamHead);
+    double perSmall =
+        (1.0 - VILLEMONTE)
+            / 2.0
+            * drowning(upstreamHead, downstreamHead)
+            * (1.0 / (1.0 + small) - 1.0 / (free * free + small));
+    double film = FILM / upstreamHead;
+    return perSmall * -2.0 * film * film / upstreamHead;
   }
 }

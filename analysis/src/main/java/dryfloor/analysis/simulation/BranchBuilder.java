@@ -115,18 +115,11 @@ final class BranchBuilder {
         1,
         end(pipe, 0),
         end(pipe, 1),
-        joinsOpenTees(pipe) ? laws[i].wholeBetweenTees() : laws[i].whole(),
+        laws[i].whole(),
         1,
         laws[i].floats(),
         suction(i),
         crestLimit(i));
-  }
-
-  /** Whether the pipe joins two tees that stand open: two handfuls of water that level out. */
-  private boolean joinsOpenTees(Pipe pipe) {
-    return pipe.legs().stream()
-        .map(Pipe.Leg::end)
-        .allMatch(end -> end.atJunction() && !state.teeFull[end.junction()]);
   }
 
   private Optional<PipeBranch.CrestLimit> crestLimit(int i) {
@@ -184,7 +177,7 @@ final class BranchBuilder {
         1,
         end,
         column,
-        laws[i].column(side),
+        laws[i].leg(side),
         towardsCrest(side),
         laws[i].floats(side),
         side == 0 && laws[i].isPumped(0) ? suction(i) : new PipeBranch.Inlet.Free(),

@@ -139,8 +139,8 @@ final class EndWatch {
   }
 
   /**
-   * A column that differs a little from cycle to cycle does not drift away for days: that water stays
-   * with the place at its end.
+   * A column that differs a little from cycle to cycle does not drift away for days: that water
+   * stays with the place at its end.
    */
   private void leaveColumnsAlone(double[] before) {
     for (Pipe pipe : network.pipes()) {

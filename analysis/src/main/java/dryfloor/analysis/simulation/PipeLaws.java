@@ -35,7 +35,7 @@ final class PipeLaws {
 
   private int revision = -1;
 
-  private record Stretch(double from, double to, int fixtures, boolean column) {}
+  private record Stretch(double from, double to, int fixtures) {}
 
   PipeLaws(Pipe pipe, Board board) {
     this.pipe = pipe;
@@ -50,23 +50,11 @@ final class PipeLaws {
     return law(0, pipe.length(), pipe.fixtures());
   }
 
-  /** The whole pipe where it only levels out the water of two tees that stand open. */
-  PipeLaw wholeBetweenTees() {
-    return law(0, pipe.length(), pipe.fixtures(), true);
-  }
-
   /** The leg on one side of the crest, still in the direction of the pipe. */
   PipeLaw leg(int side) {
     return side == 0
         ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0))
         : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1));
-  }
-
-  /** The leg on one side of the crest, as the way of the water that rises and falls in it. */
-  PipeLaw column(int side) {
-    return side == 0
-        ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0), true)
-        : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1), true);
   }
 
   /** The stretch from some distance (m) to the second end. */
@@ -107,20 +95,15 @@ final class PipeLaws {
   }
 
   private PipeLaw law(double from, double to, List<PipeFixture> fixtures) {
-    return law(from, to, fixtures, false);
-  }
-
-  private PipeLaw law(double from, double to, List<PipeFixture> fixtures, boolean column) {
     if (revision != board.revision()) {
       known.clear();
       revision = board.revision();
     }
     return known.computeIfAbsent(
-        new Stretch(from, to, fixtures.size(), column),
-        stretch -> make(from, to, fixtures, column));
+        new Stretch(from, to, fixtures.size()), stretch -> make(from, to, fixtures));
   }
 
-  private PipeLaw make(double from, double to, List<PipeFixture> fixtures, boolean column) {
+  private PipeLaw make(double from, double to, List<PipeFixture> fixtures) {
     double length = to - from;
     boolean firstEnd = from <= 0;
     boolean secondEnd = to >= pipe.length();
@@ -165,9 +148,7 @@ final class PipeLaws {
       }
     }
     return new PipeLaw(
-        column
-            ? PipeResistance.ofColumn(pipe.bore(), length, pipe.roughness(), pipe.viscosity())
-            : PipeResistance.of(pipe.bore(), length, pipe.roughness(), pipe.viscosity()),
+        PipeResistance.of(pipe.bore(), length, pipe.roughness(), pipe.viscosity()),
         Math.max(loss, LEAST_LOSS),
         pumps,
         firstEnd ? pipe.supplyHead() : 0,

@@ -65,7 +65,7 @@ class ValveLossTest {
   void isTheSameLossAsItsCoefficientInAPipe(
       @ForAll @Scale(6) @DoubleRange(min = 0.5, max = 100) double kv,
       @ForAll @Scale(6) @DoubleRange(min = 0.02, max = 0.2) double diameter) {
-    double flow = kv / 3600.0;
+    double flow = 0.2 * kv / 3600.0;
     double asFitting =
         PipeLoss.head(flow, diameter, 0.0, 0.0, ValveLoss.fittingsOf(kv, diameter), 1e-7);
     assertThat(ValveLoss.head(flow, kv)).isCloseTo(asFitting, within(1e-3 * asFitting));
