@@ -43,7 +43,7 @@ public record PipeLaw(
   }
 
   /** Head (m) from which on flow goes with its root. */
-  private static final double SOFT = Double.parseDouble(System.getProperty("soft", "1e-4"));
+  private static final double SOFT = 1e-4;
 
   private static final int MOST_ITERATIONS = 200;
 

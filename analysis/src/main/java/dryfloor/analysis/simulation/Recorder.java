@@ -134,7 +134,6 @@ final class Recorder {
   /** Takes down that a cycle goes on so many times more; changes the volumes of the outside. */
   void repeat(Cycle cycle, double times, double[] volumes) {
     for (int a = 0; a < network.accounts().size(); a++) {
-      Account account = network.accounts().get(a);
       carry(a, cycle.carried().get(0)[a] * times, volumes);
       carry(a, -cycle.carried().get(1)[a] * times, volumes);
     }
