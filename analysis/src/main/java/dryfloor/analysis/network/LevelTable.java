@@ -103,8 +103,22 @@ public final class LevelTable {
 
   /** Elevation of the surface (m) of this much water (m³). */
   public double level(double volume) {
-    int slice = slice(volumes, volume);
+    return level(slice(volume), volume);
+  }
+
+  /** The slice of the table in which this much water (m³) ends, for those who ask for more. */
+  public int slice(double volume) {
+    return slice(volumes, volume);
+  }
+
+  /** Elevation of the surface (m) of this much water (m³), which ends in this slice. */
+  public double level(int slice, double volume) {
     return elevations[slice] + (volume - volumes[slice]) / area(slice);
+  }
+
+  /** Plan area (m²) in a slice. */
+  public double area(int slice) {
+    return (volumes[slice + 1] - volumes[slice]) / (elevations[slice + 1] - elevations[slice]);
   }
 
   /** Plan area of the surface (m²) at this much water (m³). */
@@ -121,10 +135,6 @@ public final class LevelTable {
   /** Elevation of the lowest point (m). */
   public double bottom() {
     return elevations[0];
-  }
-
-  private double area(int slice) {
-    return (volumes[slice + 1] - volumes[slice]) / (elevations[slice + 1] - elevations[slice]);
   }
 
   private static int slice(double[] bounds, double value) {

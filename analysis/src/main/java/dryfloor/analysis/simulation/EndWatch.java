@@ -1,7 +1,6 @@
 package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
-import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Ending;
 
@@ -89,7 +88,7 @@ final class EndWatch {
     if (cycles.found().isPresent()) {
       return ofCycle(cycles.found().get());
     }
-    int fastest = fastest();
+    int fastest = fastestInSight();
     if (inflow() - usualInflow >= NO_FLOW && speed(fastest) <= AS_GOOD_AS_STILL) {
       return new Ending.Continues(arrival(), inflow() - usualInflow);
     }
@@ -132,24 +131,8 @@ final class EndWatch {
     }
     salt.carry(state.volumes, moved);
     salt.finish();
-    double[] before = state.volumes.clone();
     recorder.repeat(cycle, times, state.volumes);
-    leaveColumnsAlone(before);
     return new Ending.Continues(cycle.since(), rate);
-  }
-
-  /**
-   * A column that differs a little from cycle to cycle does not drift away for days: that water
-   * stays with the place at its end.
-   */
-  private void leaveColumnsAlone(double[] before) {
-    for (Pipe pipe : network.pipes()) {
-      for (int side = 0; side < 2; side++) {
-        int column = pipe.leg(side).column();
-        double drift = state.volumes[column] - before[column];
-        recorder.carry(pipe.ownColumnSlot(side), -drift, state.volumes);
-      }
-    }
   }
 
   private boolean isSupply(int place) {
@@ -175,6 +158,24 @@ final class EndWatch {
     for (int place = 0; place < field.gains.length; place++) {
       if (speed(place) > speed(fastest)) {
         fastest = place;
+      }
+    }
+    return fastest;
+  }
+
+  /** The fastest level that a person can see. */
+  private int fastestInSight() {
+    int fastest = 0;
+    double most = -1;
+    for (int place = 0; place < field.gains.length; place++) {
+      boolean inSight =
+          switch (network.places().get(place).kind()) {
+            case VESSEL, BASIN, FLOOR -> true;
+            case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+          };
+      if (inSight && speed(place) > most) {
+        fastest = place;
+        most = speed(place);
       }
     }
     return fastest;

@@ -3,6 +3,7 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.hydraulics.Orifice;
 import dryfloor.analysis.hydraulics.Weir;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Place;
 import java.util.ArrayList;
@@ -24,7 +25,10 @@ final class FlowField {
   /** Share of a device's water over which its flow fades out. */
   private static final double HOLDING_FADE = 0.02;
 
+  final AccountEnds ends;
   private final FlowNetwork network;
+  private final LevelTable[] tables;
+  private final Path[] paths;
   private final State state;
   final BranchBuilder builder;
   private final TeeSolver tees;
@@ -32,7 +36,7 @@ final class FlowField {
   /** Branches in the present modes, by pipe: what {@code BranchBuilder} made of it. */
   PipeBranches[] pipes = new PipeBranches[0];
 
-  private List<Branch> alone = List.of();
+  private Branch[] alone = new Branch[0];
 
   /** Levels of all places (m). */
   final double[] levels;
@@ -53,6 +57,9 @@ final class FlowField {
 
   FlowField(FlowNetwork network, State state) {
     this.network = network;
+    this.ends = new AccountEnds(network);
+    this.tables = network.places().stream().map(Place::table).toArray(LevelTable[]::new);
+    this.paths = network.paths().toArray(Path[]::new);
     this.state = state;
     this.builder = new BranchBuilder(network, state);
     this.tees = new TeeSolver(network, state);
@@ -97,7 +104,7 @@ final class FlowField {
       all.addAll(branches.all());
     }
     all.addAll(builder.holes());
-    alone = all.stream().filter(branch -> !touchesFullTee(branch)).toList();
+    alone = all.stream().filter(branch -> !touchesFullTee(branch)).toArray(Branch[]::new);
     tees.take(all.stream().filter(FlowField::touchesFullTee).toList());
   }
 
@@ -120,7 +127,7 @@ final class FlowField {
   private void evaluate(double[] volumes, boolean withSlopes) {
     readLevels(volumes);
     Arrays.fill(flows, 0);
-    for (Path path : network.paths()) {
+    for (Path path : paths) {
       follow(path, withSlopes);
     }
     for (Branch branch : alone) {
@@ -132,10 +139,7 @@ final class FlowField {
     }
     tees.solve(this, withSlopes);
     Arrays.fill(gains, 0);
-    for (int slot = 0; slot < flows.length; slot++) {
-      gains[network.accounts().get(slot).from()] -= flows[slot];
-      gains[network.accounts().get(slot).to()] += flows[slot];
-    }
+    ends.move(flows, gains);
   }
 
   /** Water in a place as it was evaluated last (m³). */
@@ -146,10 +150,11 @@ final class FlowField {
   private void readLevels(double[] volumes) {
     evaluated = volumes;
     for (int place = 0; place < levels.length; place++) {
-      Place what = network.places().get(place);
-      if (what.kind().isPool()) {
-        levels[place] = what.table().level(volumes[place]);
-        areas[place] = what.table().areaAtVolume(volumes[place]);
+      if (ends.pool[place]) {
+        LevelTable table = tables[place];
+        int slice = table.slice(volumes[place]);
+        levels[place] = table.level(slice, volumes[place]);
+        areas[place] = table.area(slice);
       }
     }
   }

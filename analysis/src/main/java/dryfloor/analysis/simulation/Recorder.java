@@ -3,6 +3,7 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
+import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.StoryEvent.What;
@@ -131,11 +132,21 @@ final class Recorder {
     note(start + h, levelsAtEnd);
   }
 
-  /** Takes down that a cycle goes on so many times more; changes the volumes of the outside. */
+  /**
+   * Takes down that a cycle goes on so many times more; changes the volumes. A column that differs
+   * a little from cycle to cycle does not drift away: that water stays with the place at its end.
+   */
   void repeat(Cycle cycle, double times, double[] volumes) {
+    double[] before = volumes.clone();
     for (int a = 0; a < network.accounts().size(); a++) {
       carry(a, cycle.carried().get(0)[a] * times, volumes);
       carry(a, -cycle.carried().get(1)[a] * times, volumes);
+    }
+    for (Pipe pipe : network.pipes()) {
+      for (int side = 0; side < 2; side++) {
+        int column = pipe.leg(side).column();
+        carry(pipe.ownColumnSlot(side), before[column] - volumes[column], volumes);
+      }
     }
   }
 

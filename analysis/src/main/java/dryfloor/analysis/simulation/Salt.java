@@ -1,6 +1,5 @@
 package dryfloor.analysis.simulation;
 
-import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
 import dryfloor.model.element.Supply;
@@ -54,9 +53,9 @@ final class Salt {
   private boolean begun;
 
   // Work space of the implicit step.
-  private final int[] row;
-  private final int[] placeOfRow;
-  private final double[][] matrix;
+  private final AccountEnds ends;
+  private final boolean[] touched;
+  private final SparseMatrix matrix;
   private final double[] solved;
 
   /**
@@ -75,10 +74,20 @@ final class Salt {
     volumes = new double[places];
     salinities = new double[places];
     exchanged = new double[places];
-    row = new int[places];
-    placeOfRow = new int[places];
-    matrix = new double[places][places];
+    ends = new AccountEnds(network);
+    touched = new boolean[places];
+    matrix = new SparseMatrix(places);
+    learnWhereEntriesLie();
     solved = new double[places];
+  }
+
+  private void learnWhereEntriesLie() {
+    for (int a = 0; a < ends.from.length; a++) {
+      if (isPool(ends.from[a]) && isPool(ends.to[a])) {
+        matrix.add(ends.from[a], ends.to[a], 0);
+        matrix.add(ends.to[a], ends.from[a], 0);
+      }
+    }
   }
 
   private static double[] outsideSalinities(FlowNetwork network) {
@@ -110,10 +119,9 @@ final class Salt {
     double most = 0;
     for (int a = 0; a < water.length; a++) {
       if (water[a] != 0) {
-        Account account = network.accounts().get(a);
         int direction = water[a] > 0 ? 0 : 1;
-        int source = direction == 0 ? account.from() : account.to();
-        int target = direction == 0 ? account.to() : account.from();
+        int source = direction == 0 ? ends.from[a] : ends.to[a];
+        int target = direction == 0 ? ends.to[a] : ends.from[a];
         moved[direction][a] += Math.abs(water[a]);
         double contrast = Math.abs(salinities[source] - salinities[target]);
         if (contrast > SAME && isPool(target)) {
@@ -145,7 +153,7 @@ final class Salt {
   }
 
   private boolean isPool(int place) {
-    return network.places().get(place).kind().isPool();
+    return ends.pool[place];
   }
 
   /** Carries the salt of all the water taken up so far. */
@@ -170,8 +178,7 @@ final class Salt {
       }
     }
     for (int a = 0; a < moved[0].length; a++) {
-      Account account = network.accounts().get(a);
-      if (gives(account.from(), moved[0][a]) || gives(account.to(), moved[1][a])) {
+      if (gives(ends.from[a], moved[0][a]) || gives(ends.to[a], moved[1][a])) {
         return false;
       }
     }
@@ -239,8 +246,10 @@ final class Salt {
   private void transfer(double[] amounts, double[][] over, double share) {
     for (int a = 0; a < over[0].length; a++) {
       double net = (over[0][a] - over[1][a]) * share;
-      amounts[network.accounts().get(a).from()] -= net;
-      amounts[network.accounts().get(a).to()] += net;
+      if (net != 0) {
+        amounts[ends.from[a]] -= net;
+        amounts[ends.to[a]] += net;
+      }
     }
   }
 
@@ -257,70 +266,52 @@ final class Salt {
 
   /** Salt that a share of the batch carries, by direction and account: one implicit step. */
   private double[][] masses(double[] saltBefore, double[] volumesBefore, double share) {
-    int size = rows();
     double[] after = volumesBefore.clone();
     transfer(after, moved, share);
-    for (int r = 0; r < size; r++) {
-      int place = placeOfRow[r];
-      Arrays.fill(matrix[r], 0, size, 0);
-      matrix[r][r] = Math.max(after[place], 0) + LEAST_VOLUME;
-      solved[r] = saltBefore[place];
+    touch();
+    matrix.clear();
+    for (int place = 0; place < after.length; place++) {
+      matrix.add(place, place, touched[place] ? Math.max(after[place], 0) + LEAST_VOLUME : 1);
+      solved[place] = touched[place] ? saltBefore[place] : outside[place];
     }
-    for (int a = 0; a < moved[0].length; a++) {
-      Account account = network.accounts().get(a);
-      enter(account.from(), account.to(), moved[0][a] * share);
-      enter(account.to(), account.from(), moved[1][a] * share);
+    for (int a = 0; a < ends.from.length; a++) {
+      enter(ends.from[a], ends.to[a], moved[0][a] * share);
+      enter(ends.to[a], ends.from[a], moved[1][a] * share);
     }
-    Dense.factor(matrix, size);
-    Dense.substitute(matrix, solved, size);
-    double[][] masses = new double[2][moved[0].length];
-    for (int a = 0; a < moved[0].length; a++) {
-      Account account = network.accounts().get(a);
-      masses[0][a] = moved[0][a] * share * salinityAfter(account.from());
-      masses[1][a] = moved[1][a] * share * salinityAfter(account.to());
+    matrix.factor();
+    matrix.solve(solved);
+    double[][] masses = new double[2][ends.from.length];
+    for (int a = 0; a < ends.from.length; a++) {
+      masses[0][a] = moved[0][a] * share * solved[ends.from[a]];
+      masses[1][a] = moved[1][a] * share * solved[ends.to[a]];
     }
     return masses;
   }
 
-  /** Gives a row of the matrix to each place with water of its own from or to which water moved. */
-  private int rows() {
-    Arrays.fill(row, -1);
-    int size = 0;
-    for (int a = 0; a < moved[0].length; a++) {
+  /** Marks each place with water of its own from or to which water moved. */
+  private void touch() {
+    Arrays.fill(touched, false);
+    for (int a = 0; a < ends.from.length; a++) {
       if (moved[0][a] > 0 || moved[1][a] > 0) {
-        size = addRow(network.accounts().get(a).from(), size);
-        size = addRow(network.accounts().get(a).to(), size);
+        touched[ends.from[a]] = isPool(ends.from[a]);
+        touched[ends.to[a]] = isPool(ends.to[a]);
       }
     }
-    return size;
-  }
-
-  private int addRow(int place, int size) {
-    if (row[place] >= 0 || !isPool(place)) {
-      return size;
-    }
-    row[place] = size;
-    placeOfRow[size] = place;
-    return size + 1;
   }
 
   private void enter(int source, int target, double water) {
     if (water <= 0) {
       return;
     }
-    if (row[source] >= 0) {
-      matrix[row[source]][row[source]] += water;
+    if (touched[source]) {
+      matrix.add(source, source, water);
     }
-    if (row[target] >= 0) {
-      if (row[source] >= 0) {
-        matrix[row[target]][row[source]] -= water;
+    if (touched[target]) {
+      if (touched[source]) {
+        matrix.add(target, source, -water);
       } else {
-        solved[row[target]] += water * outside[source];
+        solved[target] += water * outside[source];
       }
     }
-  }
-
-  private double salinityAfter(int place) {
-    return row[place] >= 0 ? solved[row[place]] : outside[place];
   }
 }

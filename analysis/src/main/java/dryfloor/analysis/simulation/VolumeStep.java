@@ -1,7 +1,7 @@
 package dryfloor.analysis.simulation;
 
-import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Place;
 
 /**
  * One step of the volumes in time: the linearly implicit pair of order 2(3) of Shampine and
@@ -27,9 +27,10 @@ final class VolumeStep {
   /** Keeps the matrix regular where every branch at a full tee is shut (m²/s). */
   private static final double LEAST_SLOPE = 1e-14;
 
-  private final FlowNetwork network;
+  private final AccountEnds ends;
   private final FlowField field;
   private final Accuracy accuracy;
+  private final Place.Kind[] kinds;
   private final int places;
   private final int accounts;
 
@@ -57,10 +58,11 @@ final class VolumeStep {
   final double[] volumes;
 
   VolumeStep(FlowNetwork network, FlowField field, Accuracy accuracy) {
-    this.network = network;
+    this.ends = field.ends;
     this.field = field;
     this.accuracy = accuracy;
     places = network.places().size();
+    kinds = network.places().stream().map(Place::kind).toArray(Place.Kind[]::new);
     accounts = network.accounts().size();
     matrix = new SparseMatrix(places);
     learnWhereEntriesLie();
@@ -84,16 +86,16 @@ final class VolumeStep {
    * found with these from the start, and again when another one comes.
    */
   private void learnWhereEntriesLie() {
-    for (Account account : network.accounts()) {
-      if (isPool(account.from()) && isPool(account.to())) {
-        matrix.add(account.from(), account.to(), 0);
-        matrix.add(account.to(), account.from(), 0);
+    for (int a = 0; a < accounts; a++) {
+      if (isPool(ends.from[a]) && isPool(ends.to[a])) {
+        matrix.add(ends.from[a], ends.to[a], 0);
+        matrix.add(ends.to[a], ends.from[a], 0);
       }
     }
   }
 
   private boolean isPool(int place) {
-    return network.places().get(place).kind().isPool();
+    return ends.pool[place];
   }
 
   /** Takes the field as it is as the start of the next step. */
@@ -137,9 +139,8 @@ final class VolumeStep {
     System.arraycopy(from, 0, volumes, 0, places);
     for (int a = 0; a < accounts; a++) {
       moved[a] *= h;
-      volumes[network.accounts().get(a).from()] -= moved[a];
-      volumes[network.accounts().get(a).to()] += moved[a];
     }
+    ends.move(moved, volumes);
     for (int p = 0; p < places; p++) {
       k2[p] += k1[p];
     }
@@ -199,7 +200,7 @@ final class VolumeStep {
 
   /** Error of the volume of a place that a step may make (m³). */
   private double allowed(int place) {
-    return switch (network.places().get(place).kind()) {
+    return switch (kinds[place]) {
       case VESSEL, BASIN, FLOOR, DEVICE -> accuracy.allowed(areas[place]);
       case COLUMN, TEE -> accuracy.inPipes();
       case SUPPLY, DRAIN, BEYOND, OUTSIDE -> Double.POSITIVE_INFINITY;
@@ -219,12 +220,13 @@ final class VolumeStep {
     for (int entry = 0; entry < slopes.size(); entry++) {
       int place = slopes.place(entry);
       double share = reach * slopes.value(entry);
-      Account account = network.accounts().get(slopes.slot(entry));
-      if (isPool(account.from())) {
-        matrix.add(account.from(), place, share);
+      int from = ends.from[slopes.slot(entry)];
+      int to = ends.to[slopes.slot(entry)];
+      if (isPool(from)) {
+        matrix.add(from, place, share);
       }
-      if (isPool(account.to())) {
-        matrix.add(account.to(), place, -share);
+      if (isPool(to)) {
+        matrix.add(to, place, -share);
       }
     }
     matrix.factor();
