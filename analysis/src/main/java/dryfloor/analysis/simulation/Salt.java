@@ -35,7 +35,6 @@ final class Salt {
 
   private static final double SMALLEST_SHARE = 1.0 / 1024;
 
-  private final FlowNetwork network;
   private final double[] salt;
 
   /** Salinities of the outside (g/kg). */
@@ -64,7 +63,6 @@ final class Salt {
    * @param salt of all places (g/kg · m³), changed in place
    */
   Salt(FlowNetwork network, double[] salt) {
-    this.network = network;
     this.salt = salt;
     int places = network.places().size();
     int accounts = network.accounts().size();
