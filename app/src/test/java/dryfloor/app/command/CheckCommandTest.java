@@ -157,6 +157,19 @@ class CheckCommandTest {
   }
 
   @Test
+  void tooLittleMemoryIsNoAnswerAndSaysWhatHelps() throws IOException {
+    for (String command : new String[] {"check", "tell", "draw"}) {
+      Desk desk = new Desk().runsOutOfMemory();
+      String line = command.equals("check") ? "check FILE" : command + " FILE normal";
+      assertThat(desk.run(line.replace("FILE", drawing()).split(" ", -1))).isEqualTo(3);
+      assertThat(desk.err())
+          .contains(
+              "needs more memory than the program may take", "DRYFLOOR_MEMORY=2g", "--threads 1")
+          .doesNotContain("\tat ");
+    }
+  }
+
+  @Test
   void aTraceIsShownToThoseWhoAsk() throws IOException {
     Desk desk = new Desk().breaksDown().with(Map.of("DRYFLOOR_TRACE", "1"));
     desk.run("check", drawing());
