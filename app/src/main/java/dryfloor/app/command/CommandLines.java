@@ -1,5 +1,6 @@
 package dryfloor.app.command;
 
+import dryfloor.model.file.VisibleText;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
@@ -72,7 +73,7 @@ public final class CommandLines {
   }
 
   private int usage(ParameterException mistake) {
-    String message = String.valueOf(mistake.getMessage());
+    String message = VisibleText.of(String.valueOf(mistake.getMessage()));
     surface.complain("dryfloor: " + surface.errInk().fit(message) + "\n");
     UnmatchedArgumentException.printSuggestions(mistake, surface.err().writer());
     String command = mistake.getCommandLine().getCommandSpec().qualifiedName();

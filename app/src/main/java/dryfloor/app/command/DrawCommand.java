@@ -12,6 +12,7 @@ import dryfloor.app.report.Answer;
 import dryfloor.app.report.SceneWords;
 import dryfloor.app.report.TellReport;
 import dryfloor.model.Installation;
+import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -116,17 +117,25 @@ public final class DrawCommand implements Callable<Integer> {
     Path target = Path.of(output.orElseGet(() -> defaultName(id)));
     try {
       if (Files.exists(target) && Files.isSameFile(target, file)) {
-        workplace.surface().complain("dryfloor: " + target + " is the drawing itself\n");
+        workplace
+            .surface()
+            .complain(
+                "dryfloor: " + VisibleText.of(target.toString()) + " is the drawing itself\n");
         return false;
       }
       Files.writeString(target, svg);
     } catch (IOException e) {
       workplace
           .surface()
-          .complain("dryfloor: " + target + " can't be written: " + WriteComplaint.of(e) + "\n");
+          .complain(
+              "dryfloor: "
+                  + VisibleText.of(target.toString())
+                  + " can't be written: "
+                  + WriteComplaint.of(e)
+                  + "\n");
       return false;
     }
-    workplace.surface().answer(target + " written\n");
+    workplace.surface().answer(VisibleText.of(target.toString()) + " written\n");
     return true;
   }
 

@@ -3,6 +3,7 @@ package dryfloor.app.command;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.model.Installation;
+import dryfloor.model.file.VisibleText;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -44,11 +45,12 @@ final class FailureSearch {
       List<Failure> parts = matching(failure -> text(failure).contains(wanted));
       hits = hits.isEmpty() ? parts : hits;
     }
+    String asked = VisibleText.of(text);
     return switch (hits.size()) {
       case 1 -> new Found.Meant(hits.getFirst());
       case 0 ->
-          new Found.Unclear("no failure is called '" + text + "'; near it are\n" + near(wanted));
-      default -> new Found.Unclear("'" + text + "' can mean any of\n" + list(hits));
+          new Found.Unclear("no failure is called '" + asked + "'; near it are\n" + near(wanted));
+      default -> new Found.Unclear("'" + asked + "' can mean any of\n" + list(hits));
     };
   }
 

@@ -68,13 +68,23 @@ final class Fields {
   String text(String field) {
     Optional<Located> value = present(field, "a text in quotes");
     if (value.isPresent() && value.get() instanceof Located.Text text) {
-      if (text.text().isBlank()) {
-        reject(field, field + " is empty", "write a word");
-      }
+      checkWords(field, text.text());
       return text.text();
     }
     value.ifPresent(other -> mismatch(field, other, "a text in quotes"));
     return "";
+  }
+
+  private void checkWords(String field, String text) {
+    Optional<String> unfit = VisibleText.firstUnfit(text);
+    if (unfit.isPresent()) {
+      reject(
+          field,
+          field + " holds the invisible " + unfit.get(),
+          "letters, digits, spaces and signs only; delete it or type the text anew");
+    } else if (text.isBlank()) {
+      reject(field, field + " is empty", "write a word");
+    }
   }
 
   double quantity(String field, QuantityKind kind, Sign sign) {

@@ -22,7 +22,7 @@ final class LocatedReader {
   /** The format itself nests seven deep, down to the points of a pump curve. */
   static final int DEEPEST_NESTING = 64;
 
-  private static final int LONGEST_TEXT = 10_000;
+  static final int LONGEST_TEXT = 10_000;
 
   private static final JsonFactory JSON =
       JsonFactory.builder()
@@ -56,7 +56,7 @@ final class LocatedReader {
       }
       return Optional.of(value);
     } catch (JacksonException e) {
-      SyntaxProblem.report(e, problems);
+      SyntaxProblem.report(e, text, problems);
       return Optional.empty();
     }
   }

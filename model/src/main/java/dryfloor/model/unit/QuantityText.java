@@ -1,5 +1,6 @@
 package dryfloor.model.unit;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -102,12 +103,18 @@ public final class QuantityText {
     boolean temperature = kind == QuantityKind.TEMPERATURE;
     double size = temperature ? inside : Math.abs(inside);
     if (size > kind.largest()) {
-      return unfit(kind, "'" + text + "' is absurdly large for " + kind.description());
+      return outOfRange(kind, text, "large");
     }
     if (size < kind.smallest() && (temperature || size != 0)) {
-      return unfit(kind, "'" + text + "' is absurdly small for " + kind.description());
+      return outOfRange(kind, text, "small");
     }
     return new Parsed.Value(inside);
+  }
+
+  private static Parsed outOfRange(QuantityKind kind, String text, String how) {
+    return new Parsed.Unfit(
+        "'" + text + "' is absurdly " + how + " for " + kind.description(),
+        kind.wanted() + ", " + kind.range());
   }
 
   private static Parsed unknownUnit(QuantityKind kind, String text, String symbol) {
@@ -128,7 +135,16 @@ public final class QuantityText {
                         + "' is no unit (capitals matter: "
                         + meant.symbol()
                         + ")"))
-        .orElseGet(() -> unfit(kind, "'" + symbol + "' in '" + text + "' is no unit known here"));
+        .orElseGet(
+            () ->
+                new Parsed.Unfit(
+                    "'" + symbol + "' in '" + text + "' is no unit known here",
+                    kind.wanted() + knownUnits(kind)));
+  }
+
+  private static String knownUnits(QuantityKind kind) {
+    List<String> symbols = KnownUnit.symbolsOf(kind);
+    return symbols.isEmpty() ? "" : "; units are " + String.join(", ", symbols);
   }
 
   private static Parsed notANumber(QuantityKind kind, String text) {
