@@ -53,8 +53,9 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--threads",
       paramLabel = "N",
+      converter = ThreadCount.class,
       description = "Work on so many failures at once. Default: as many as the machine allows.")
-  private int threads = Runtime.getRuntime().availableProcessors();
+  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
 
   /** A command at this workplace. */
   public CheckCommand(Workplace workplace) {
@@ -63,12 +64,6 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (threads < 1) {
-      workplace
-          .surface()
-          .complain("dryfloor: --threads is " + threads + "; it must be 1 or more\n");
-      return ExitCode.BAD_INPUT.number();
-    }
     List<Loaded> all = workplace.drawings().loadAll(files);
     ExitCode worst = ExitCode.FLOOR_DRY;
     for (Loaded loaded : all) {
@@ -90,6 +85,11 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   private ExitCode check(Path file, Installation installation) {
+    Optional<Problem> nothing =
+        NothingToJudge.of(installation, workplace.analyst().failures(installation));
+    if (nothing.isPresent()) {
+      return refuse(file, List.of(nothing.get()));
+    }
     try {
       SweepResult sweep = sweep(file, installation);
       tell(file, sweep, options.wording(installation));

@@ -63,7 +63,6 @@ public final class CommandLines {
         .addSubcommand(new ValidateCommand(workplace))
         .addSubcommand(new NewCommand(workplace))
         .addSubcommand(new CompletionCommand(workplace))
-        .setCaseInsensitiveEnumValuesAllowed(true)
         .setOut(surface.out().writer())
         .setErr(surface.err().writer())
         .setColorScheme(

@@ -37,7 +37,8 @@ final class FailureSearch {
 
   Found find(String text) {
     String wanted = text.toLowerCase(Locale.ROOT).strip();
-    List<Failure> hits = matching(failure -> id(failure).equals(wanted));
+    List<Failure> hits =
+        matching(failure -> id(failure).equals(wanted) || name(failure).equals(wanted));
     if (hits.isEmpty()) {
       hits = matching(failure -> id(failure).startsWith(wanted + "."));
     }
@@ -49,7 +50,10 @@ final class FailureSearch {
     return switch (hits.size()) {
       case 1 -> new Found.Meant(hits.getFirst());
       case 0 ->
-          new Found.Unclear("no failure is called '" + asked + "'; near it are\n" + near(wanted));
+          new Found.Unclear(
+              failures.isEmpty()
+                  ? "nothing in this drawing can fail"
+                  : "no failure is called '" + asked + "'; near it are\n" + near(wanted));
       default -> new Found.Unclear("'" + asked + "' can mean any of\n" + list(hits));
     };
   }
@@ -62,8 +66,12 @@ final class FailureSearch {
     return FailureNames.id(failure);
   }
 
+  private String name(Failure failure) {
+    return FailureNames.name(failure, installation).toLowerCase(Locale.ROOT);
+  }
+
   private String text(Failure failure) {
-    return id(failure) + " " + FailureNames.name(failure, installation).toLowerCase(Locale.ROOT);
+    return id(failure) + " " + name(failure);
   }
 
   /** The failures that share most pieces of three letters with the text. */

@@ -60,6 +60,11 @@ class TellAndDrawCommandTest {
   }
 
   @Test
+  void aNameInFullIsMeantEvenWhereLongerOnesBeginWithIt() throws IOException {
+    assertThat(new Desk().run("tell", drawing(), "Overflow teeth clogged")).isZero();
+  }
+
+  @Test
   void severalMeaningsAreListed() throws IOException {
     Desk desk = new Desk();
     assertThat(desk.run("tell", drawing(), "power")).isEqualTo(2);
