@@ -3,13 +3,17 @@ package dryfloor.model.check;
 import static dryfloor.model.check.Findings.exceeds;
 import static dryfloor.model.check.Findings.length;
 
+import dryfloor.model.element.Storey;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.shape.Shape;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** Checks levels, contents and rims of vessels and whether they fit into what they stand in. */
 final class VesselCheck {
@@ -32,6 +36,7 @@ final class VesselCheck {
       checkRim(vessel);
       checkContents(vessel);
       checkStanding(vessel);
+      checkCeiling(vessel);
       standing.computeIfAbsent(vessel.standsIn(), id -> new ArrayList<>()).add(vessel);
     }
     for (Vessel vessel : drawing.installation().vessels()) {
@@ -130,6 +135,52 @@ final class VesselCheck {
               + "', in which it stands",
           "raised is 0 mm or more above what it stands in");
     }
+    drawing
+        .vessel(vessel.standsIn())
+        .filter(outer -> !outer.isBasin() && exceeds(vessel.bottom(), outer.rim()))
+        .ifPresent(
+            outer ->
+                findings.warning(
+                    vessel.id(),
+                    "standsIn",
+                    "its bottom hangs "
+                        + length(vessel.bottom() - outer.rim())
+                        + " above the rim of '"
+                        + outer.id()
+                        + "', which is no basin to stand in",
+                    "what it stands in; all that it spills is taken to fall into '"
+                        + outer.id()
+                        + "'"));
+  }
+
+  private void checkCeiling(Vessel vessel) {
+    Optional<Storey> storey = storeyOf(vessel);
+    double ceiling = storey.map(s -> s.elevation() + s.height()).orElse(Double.NaN);
+    if (exceeds(vessel.bottom(), ceiling)) {
+      findings.error(
+          vessel.id(),
+          "raised",
+          "its bottom lies "
+              + length(vessel.bottom() - ceiling)
+              + " above the ceiling of '"
+              + storey.orElseThrow().id()
+              + "', in which it stands",
+          "a bottom below the ceiling, or the floor of a higher storey to stand on");
+    }
+  }
+
+  /** The storey of the floor on which a vessel stands at last; none where it stands in a circle. */
+  private Optional<Storey> storeyOf(Vessel vessel) {
+    Set<String> seen = new HashSet<>();
+    String place = vessel.standsIn();
+    while (seen.add(place)) {
+      Optional<Vessel> outer = drawing.vessel(place);
+      if (outer.isEmpty()) {
+        return drawing.floor(place).flatMap(floor -> drawing.storey(floor.storey()));
+      }
+      place = outer.get().standsIn();
+    }
+    return Optional.empty();
   }
 
   private void checkRoom(Vessel outer, List<Vessel> inside) {
