@@ -9,6 +9,7 @@ import dryfloor.app.drawing.Plan;
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.SvgWriter;
 import dryfloor.app.report.Answer;
+import dryfloor.app.report.Ink;
 import dryfloor.app.report.SceneWords;
 import dryfloor.app.report.TellReport;
 import dryfloor.model.Installation;
@@ -89,17 +90,30 @@ public final class DrawCommand implements Callable<Integer> {
               FailureNames.id(answered.failure()),
               FailureTraits.components(answered.failure()),
               answered.outcome());
-      case FailureResult.Unanswered unanswered -> without(failed, unanswered.reason());
-      case FailureResult.Skipped skipped -> without(failed, skipped.reason());
+      case FailureResult.Unanswered unanswered ->
+          without(
+              failed,
+              TellReport.withoutAnswer(
+                  title(failed), unanswered.reason(), options.wording(installation), errInk()));
+      case FailureResult.Skipped skipped ->
+          without(
+              failed,
+              TellReport.skipped(
+                  title(failed), skipped.reason(), options.wording(installation), errInk()));
     };
   }
 
-  private ExitCode without(Question.Reply.Failed failed, String reason) {
-    Answer answer = Answer.of(failed.result());
-    String title = Question.title(failed.result(), failed.installation());
-    Surface surface = workplace.surface();
-    surface.complain(TellReport.withoutAnswer(title, answer, reason, surface.errInk()));
-    return ExitCode.of(answer);
+  private ExitCode without(Question.Reply.Failed failed, String report) {
+    workplace.surface().complain(report);
+    return ExitCode.of(Answer.of(failed.result()));
+  }
+
+  private static String title(Question.Reply.Failed failed) {
+    return Question.title(failed.result(), failed.installation());
+  }
+
+  private Ink errInk() {
+    return workplace.surface().errInk();
   }
 
   private ExitCode draw(

@@ -35,7 +35,7 @@ public final class CheckSummary {
   /** The lines so far. */
   public String text(Ink ink) {
     Lines lines = new Lines(ink);
-    lines.add(ink.heading("All drawings"));
+    lines.heading("All drawings");
     lines.table(table);
     return lines.text();
   }

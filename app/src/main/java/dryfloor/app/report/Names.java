@@ -3,11 +3,16 @@ package dryfloor.app.report;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.model.Installation;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
 /** What people call the things of a drawing, by id. */
 public final class Names {
+
+  /** Words for what is a floor without being called one. */
+  private static final List<String> FLOORS =
+      List.of("floor", "deck", "boards", "bottom", "slab", "ground", "terrace", "yard");
 
   private final Map<String, String> byId = new HashMap<>();
 
@@ -21,9 +26,10 @@ public final class Names {
     installation.floors().forEach(floor -> byId.put(floor.id(), floorName(floor.name())));
   }
 
-  /** Water reaches the hall floor, not the hall. */
+  /** Water reaches the hall floor, not the hall; but a deck or the bottom of a pit as it is. */
   private static String floorName(String name) {
-    return name.toLowerCase(Locale.ROOT).contains("floor") ? name : name + " floor";
+    String small = name.toLowerCase(Locale.ROOT);
+    return FLOORS.stream().anyMatch(small::contains) ? name : name + " floor";
   }
 
   /** The names in an installation. */
