@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** What people call the things of a drawing, by id. */
 public final class Names {
@@ -13,6 +14,9 @@ public final class Names {
   /** Words for what is a floor without being called one. */
   private static final List<String> FLOORS =
       List.of("floor", "deck", "boards", "bottom", "slab", "ground", "terrace", "yard");
+
+  /** "raceway 4", "lift b": the last word is a number or a letter. */
+  private static final Pattern NUMBERED = Pattern.compile(".+ ([0-9]+|[A-Za-z])");
 
   private final Map<String, String> byId = new HashMap<>();
 
@@ -48,12 +52,15 @@ public final class Names {
     return name.isBlank() ? id : name;
   }
 
-  /** With its article, inside a sentence: "the cellar floor". */
+  /** With its article, inside a sentence: "the cellar floor"; numbered ones have none. */
   String the(String id) {
     if (id.equals(Ledger.BEYOND) || id.equals(Ledger.OUTSIDE)) {
       return of(id);
     }
     String name = of(id);
+    if (NUMBERED.matcher(name).matches()) {
+      return inSentence(name);
+    }
     String bare = name.regionMatches(true, 0, "the ", 0, 4) ? name.substring(4) : name;
     return "the " + inSentence(bare);
   }

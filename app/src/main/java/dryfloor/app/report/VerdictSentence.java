@@ -10,7 +10,7 @@ import java.util.List;
 public final class VerdictSentence {
 
   /** Nobody has time to act within this (s). */
-  private static final double AT_ONCE = 1;
+  static final double AT_ONCE = 1;
 
   /** Less than half a millimetre (m) of water is no depth. */
   static final double FILM = 5e-4;

@@ -15,7 +15,7 @@ final class Whereabouts {
 
   private Whereabouts() {}
 
-  /** "34 L on cellar floor, 5 L ran across hall floor"; what was caught; or that nothing left. */
+  /** "34 L on cellar floor, 5 L across hall floor"; what was caught; or that nothing left. */
   static String of(Wording wording, Outcome outcome) {
     return switch (outcome.verdict()) {
       case WET -> onFloors(wording, outcome) + goesOn(wording, outcome.ending());
@@ -62,7 +62,7 @@ final class Whereabouts {
   private static String time(Wording wording, Outcome outcome) {
     double time =
         outcome.firstWetFloor().orElse(outcome.firstSpill().orElse(outcome.margin().time()));
-    return wording.amounts().time(time);
+    return time < VerdictSentence.AT_ONCE ? "at once" : wording.amounts().time(time);
   }
 
   /** What basins hold and drains took, most first; dribbles only where there is no more. */
@@ -114,7 +114,7 @@ final class Whereabouts {
   private static String onFloor(Wording wording, Outcome.FloorOutcome floor) {
     boolean passed = floor.volume() < floor.received() / 2;
     return wording.amounts().volume(passed ? floor.received() : floor.volume())
-        + (passed ? " ran across " : " on ")
+        + (passed ? " across " : " on ")
         + wording.names().small(floor.id());
   }
 

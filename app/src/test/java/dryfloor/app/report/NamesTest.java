@@ -21,4 +21,17 @@ class NamesTest {
     String text = SampleInstallation.text().replace("\"Hall floor\"", "\"" + name + "\"");
     assertThat(Names.of(SampleInstallation.of(text)).the("hall")).isEqualTo(spoken);
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Raceway 4, raceway 4",
+    "Lift b, lift b",
+    "The sump, the sump",
+    "UV lamp, the UV lamp",
+    "Rack b upper, the rack b upper"
+  })
+  void numberedThingsHaveNoArticle(String name, String spoken) {
+    String text = SampleInstallation.text().replace("\"Sump\"", "\"" + name + "\"");
+    assertThat(Names.of(SampleInstallation.of(text)).the("sump")).isEqualTo(spoken);
+  }
 }

@@ -18,6 +18,7 @@ import java.util.function.Function;
 final class Fields {
 
   private static final int LONGEST_LIST = 1000;
+  private static final int LONGEST_NAME = 200;
 
   private final Located.Structure node;
   private final Form form;
@@ -82,6 +83,11 @@ final class Fields {
           field,
           field + " holds the invisible " + unfit.get(),
           "letters, digits, spaces and signs only; delete it or type the text anew");
+    } else if (field.equals("name") && text.length() > LONGEST_NAME) {
+      reject(
+          field,
+          "a name of " + text.length() + " characters",
+          "at most " + LONGEST_NAME + ", so that it fits on a page");
     } else if (text.isBlank()) {
       reject(field, field + " is empty", "write a word");
     }

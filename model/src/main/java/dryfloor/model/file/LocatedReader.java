@@ -23,6 +23,7 @@ final class LocatedReader {
   static final int DEEPEST_NESTING = 64;
 
   static final int LONGEST_TEXT = 10_000;
+  static final int LONGEST_NUMBER = 1000;
 
   private static final JsonFactory JSON =
       JsonFactory.builder()
@@ -30,6 +31,7 @@ final class LocatedReader {
               StreamReadConstraints.builder()
                   .maxNestingDepth(DEEPEST_NESTING)
                   .maxStringLength(LONGEST_TEXT)
+                  .maxNumberLength(LONGEST_NUMBER)
                   .build())
           .enable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)

@@ -41,12 +41,17 @@ final class SyntaxSearch {
       case '"' -> at = SyntaxWords.endOfQuoted(text, at);
       case '}', ']', ',', ':' ->
           throw fault("a value is missing " + where, "a text in quotes, a number, { or [");
-      default -> at = SyntaxWords.endOfBare(text, at);
+      default -> {
+        if (open.isEmpty()) {
+          throw SyntaxWords.noBeginning(text, at);
+        }
+        at = SyntaxWords.endOfBare(text, at);
+      }
     }
   }
 
   private void structure() {
-    open.push(at++);
+    opened();
     if (next() == '}') {
       at++;
     } else {
@@ -55,6 +60,16 @@ final class SyntaxSearch {
       } while (goesOn('}'));
     }
     open.pop();
+  }
+
+  private void opened() {
+    if (open.size() == LocatedReader.DEEPEST_NESTING) {
+      throw SyntaxFault.tooMuch(
+          at,
+          "more than " + LocatedReader.DEEPEST_NESTING + " levels of nesting",
+          "an installation needs seven levels; look for brackets that are never closed");
+    }
+    open.push(at++);
   }
 
   private void member() {
@@ -72,7 +87,7 @@ final class SyntaxSearch {
   }
 
   private void sequence() {
-    open.push(at++);
+    opened();
     if (next() == ']') {
       at++;
     } else {
@@ -128,6 +143,6 @@ final class SyntaxSearch {
   }
 
   private SyntaxFault fault(String what, String remedy) {
-    return new SyntaxFault(at, what, remedy);
+    return SyntaxFault.invalid(at, what, remedy);
   }
 }

@@ -33,20 +33,27 @@ final class SyntaxWords {
   static int endOfQuoted(String text, int start) {
     Matcher escape = ESCAPE.matcher(text);
     int at = start + 1;
+    int last = start + LocatedReader.LONGEST_TEXT;
     while (at < text.length() && text.charAt(at) != '"') {
       char c = text.charAt(at);
       if (c == '\n' || c == '\r') {
         throw unclosed(start);
       }
+      if (at > last) {
+        throw SyntaxFault.tooMuch(
+            start,
+            "a text of more than " + LocatedReader.LONGEST_TEXT + " characters",
+            "write names and reasons short; look for a quote that is never closed");
+      }
       if (c < ' ') {
-        throw new SyntaxFault(
+        throw SyntaxFault.invalid(
             at, "a control character (U+%04X) in a text".formatted((int) c), "write a space");
       }
       if (c == '\\') {
         escape.region(at, text.length());
         if (!escape.lookingAt()) {
           String pair = text.substring(at, Math.min(at + 2, text.length()));
-          throw new SyntaxFault(
+          throw SyntaxFault.invalid(
               at, pair + " in a text means nothing", "for a backslash write \\\\");
         }
         at = escape.end();
@@ -63,7 +70,7 @@ final class SyntaxWords {
   }
 
   private static SyntaxFault unclosed(int start) {
-    return new SyntaxFault(
+    return SyntaxFault.invalid(
         start, "the text that begins here has no closing quote on its line", "close it with \"");
   }
 
@@ -72,6 +79,12 @@ final class SyntaxWords {
     int end = end(text, start, END_OF_BARE);
     String word = text.substring(start, end);
     boolean number = NUMBER.matcher(word).matches();
+    if (number && word.length() > LocatedReader.LONGEST_NUMBER) {
+      throw SyntaxFault.tooMuch(
+          start,
+          "a number of more than " + LocatedReader.LONGEST_NUMBER + " digits",
+          "no quantity needs more than a few");
+    }
     String rest = text.substring(end, end(text, end, END_OF_LOOSE)).strip();
     boolean quantity = number && !rest.isEmpty() && COMMENT.indexOf(rest.charAt(0)) < 0;
     if (BARE.contains(word) || (number && !quantity)) {
@@ -92,17 +105,17 @@ final class SyntaxWords {
         loose.group(3) == null || loose.group(3).isEmpty() ? "" : "." + loose.group(3);
     String right = (loose.group(1).equals("-") ? "-" : "") + whole + decimals;
     return Optional.of(
-        new SyntaxFault(
+        SyntaxFault.invalid(
             start, "the number " + word + " is not written as JSON wants it", "write " + right));
   }
 
   private static SyntaxFault unquoted(String text, int start, String word) {
     String lower = word.toLowerCase(Locale.ROOT);
     if (lower.equals("true") || lower.equals("false")) {
-      return new SyntaxFault(start, "'" + word + "' has capitals", "write " + lower);
+      return SyntaxFault.invalid(start, "'" + word + "' has capitals", "write " + lower);
     }
     String all = text.substring(start, end(text, start, END_OF_LOOSE)).strip();
-    return new SyntaxFault(
+    return SyntaxFault.invalid(
         start,
         shown(all) + " stands without quotes",
         "write \""
@@ -110,24 +123,36 @@ final class SyntaxWords {
             + "\"; only numbers without a unit, true, false and null go without");
   }
 
+  /** What stands where the file begins. */
+  static SyntaxFault noBeginning(String text, int at) {
+    return strange(text, at)
+        .orElseGet(
+            () ->
+                SyntaxFault.invalid(
+                    at,
+                    "the file begins with "
+                        + shown(text.substring(at, end(text, at, "\n\r")).strip()),
+                    "an installation file begins { \"dryfloor\": 1, ..."));
+  }
+
   /** What stands where the quoted name of a field belongs. */
   static SyntaxFault noName(String text, int at) {
     char c = text.charAt(at);
     if (c == ',') {
-      return new SyntaxFault(at, "there is a comma too many", "delete it");
+      return SyntaxFault.invalid(at, "there is a comma too many", "delete it");
     }
     String word = text.substring(at, end(text, at, END_OF_BARE));
     return strange(text, at)
         .orElseGet(
             () ->
                 word.isEmpty() || Character.isDigit(c)
-                    ? new SyntaxFault(
+                    ? SyntaxFault.invalid(
                         at,
                         "the name of a field is missing before '"
                             + shown(text.substring(at, at + Math.max(1, word.length())))
                             + "'",
                         "a name in quotes and a colon; decimals take a point, not a comma")
-                    : new SyntaxFault(
+                    : SyntaxFault.invalid(
                         at,
                         "the name " + shown(word) + " stands without quotes",
                         "write \"" + shown(word) + "\""));
@@ -137,12 +162,12 @@ final class SyntaxWords {
   static SyntaxFault noComma(String text, int at) {
     char c = text.charAt(at);
     if (c == ';') {
-      return new SyntaxFault(at, "a semicolon stands here", "a comma");
+      return SyntaxFault.invalid(at, "a semicolon stands here", "a comma");
     }
     return strange(text, at)
         .orElseGet(
             () ->
-                new SyntaxFault(
+                SyntaxFault.invalid(
                     at,
                     "a comma is missing before this",
                     "a comma between one item and the next; or a closing quote or bracket is missing"));
@@ -153,13 +178,15 @@ final class SyntaxWords {
     char c = text.charAt(at);
     if (COMMENT.indexOf(c) >= 0) {
       return Optional.of(
-          new SyntaxFault(at, "a comment stands here", "delete it: JSON has no comments"));
+          SyntaxFault.invalid(at, "a comment stands here", "delete it: JSON has no comments"));
     }
     if (CURLY_QUOTES.indexOf(c) >= 0) {
-      return Optional.of(new SyntaxFault(at, "a curly quote stands here", "the straight one, \""));
+      return Optional.of(
+          SyntaxFault.invalid(at, "a curly quote stands here", "the straight one, \""));
     }
     if (SINGLE_QUOTES.indexOf(c) >= 0) {
-      return Optional.of(new SyntaxFault(at, "a single quote stands here", "the double one, \""));
+      return Optional.of(
+          SyntaxFault.invalid(at, "a single quote stands here", "the double one, \""));
     }
     return Optional.empty();
   }

@@ -17,6 +17,8 @@ public final class QuantityText {
       Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
   private static final Pattern FRACTION = Pattern.compile("([-+]?)(?:(\\d+)[ -])?(\\d+)/(\\d+)");
 
+  private static final int MINUS = 0x2212;
+
   private QuantityText() {}
 
   /** What a text turned out to be. */
@@ -36,6 +38,10 @@ public final class QuantityText {
 
   /** Reads a text as a quantity of this kind; anything finite and of sensible size will do. */
   public static Parsed parse(QuantityKind kind, String text) {
+    Optional<String> strange = strangeCharacter(text);
+    if (strange.isPresent()) {
+      return unfit(kind, "'" + text + "' has " + strange.get());
+    }
     Matcher parts = PARTS.matcher(text.strip());
     if (!parts.matches()) {
       return unfit(kind, "'" + text + "' does not begin with a number");
@@ -78,6 +84,25 @@ public final class QuantityText {
             () ->
                 new IllegalArgumentException(
                     "'" + symbol + "' does not measure " + kind.description()));
+  }
+
+  /** What looks right and is not: it comes with text copied from a page. */
+  private static Optional<String> strangeCharacter(String text) {
+    return text.codePoints()
+        .filter(c -> c > '~')
+        .mapToObj(
+            c -> {
+              String code = " (U+%04X)".formatted(c);
+              if (Character.isSpaceChar(c)) {
+                return "a space that is none from the keyboard" + code;
+              }
+              if (c == MINUS || Character.getType(c) == Character.DASH_PUNCTUATION) {
+                return "a dash that is no minus from the keyboard" + code;
+              }
+              return Character.isDigit(c) ? "a digit that is none of 0 to 9" + code : "";
+            })
+        .filter(found -> !found.isEmpty())
+        .findFirst();
   }
 
   private static Parsed withoutUnit(QuantityKind kind, String text, double value) {

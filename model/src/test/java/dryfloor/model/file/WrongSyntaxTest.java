@@ -48,7 +48,8 @@ class WrongSyntaxTest {
         "[1, ↵ { \"a\": 1 ¦]            # because the { on line 2 is still open # write } before",
         "{ ↵ \"a\": [1, 2 ¦             # the [ on line 2 is never closed      # close every {",
         "{ \"a\": 1 } ¦}                # there is text after the end          # remove it",
-        "¦not json                      # not json stands without quotes       # write",
+        "¦not json                      # the file begins with not json        # begins { \"dryf",
+        "{ \"a\": [¦<p> ] }              # <p> stands without quotes            # write \"<p>\"",
       })
   void everySlipIsToldWhereItStandsWithWhatWouldBeRight(
       String marked, String message, String remedy) {
