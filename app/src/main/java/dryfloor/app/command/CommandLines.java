@@ -72,12 +72,22 @@ public final class CommandLines {
   }
 
   private int usage(ParameterException mistake) {
-    String message = VisibleText.of(String.valueOf(mistake.getMessage()));
+    String message = VisibleText.of(words(mistake));
     surface.complain("dryfloor: " + surface.errInk().fit(message) + "\n");
     UnmatchedArgumentException.printSuggestions(mistake, surface.err().writer());
     String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
     surface.complain("'" + command + " --help' tells how to ask.\n");
     return ExitCode.BAD_INPUT.number();
+  }
+
+  private static String words(ParameterException mistake) {
+    if (mistake instanceof UnmatchedArgumentException unmatched) {
+      String first = unmatched.getUnmatched().getFirst();
+      return unmatched.isUnknownOption()
+          ? "there is no option '" + first + "' here"
+          : "'" + first + "' is one word too many";
+    }
+    return String.valueOf(mistake.getMessage());
   }
 
   /** Says that the program itself failed, and how to go on; the exit code. */

@@ -130,6 +130,7 @@ public final class DrawCommand implements Callable<Integer> {
     }
     Path target = Path.of(output.orElseGet(() -> defaultName(id)));
     try {
+      WriteComplaint.refuseFolder(target);
       if (Files.exists(target) && Files.isSameFile(target, file)) {
         workplace
             .surface()

@@ -16,6 +16,7 @@ final class FailureSearch {
 
   private static final int MOST_SUGGESTED = 12;
   private static final int PIECE = 3;
+  private static final String LISTED = "'dryfloor list FILE' lists them all.";
 
   private final List<Failure> failures;
   private final Installation installation;
@@ -53,7 +54,7 @@ final class FailureSearch {
           new Found.Unclear(
               failures.isEmpty()
                   ? "nothing in this drawing can fail"
-                  : "no failure is called '" + asked + "'; near it are\n" + near(wanted));
+                  : "no failure is called '" + asked + "'" + near(wanted));
       default -> new Found.Unclear("'" + asked + "' can mean any of\n" + list(hits));
     };
   }
@@ -74,13 +75,15 @@ final class FailureSearch {
     return id(failure) + " " + name(failure);
   }
 
-  /** The failures that share most pieces of three letters with the text. */
+  /** The failures that share most pieces of three letters with the text, if any does. */
   private String near(String wanted) {
-    return list(
+    List<Failure> near =
         failures.stream()
+            .filter(failure -> shared(wanted, text(failure)) > 0)
             .sorted(Comparator.comparingLong((Failure f) -> shared(wanted, text(f))).reversed())
             .limit(MOST_SUGGESTED / 2)
-            .toList());
+            .toList();
+    return near.isEmpty() ? "; " + LISTED : "; near it are\n" + list(near);
   }
 
   private static long shared(String wanted, String text) {
@@ -98,8 +101,6 @@ final class FailureSearch {
                     "  " + id(failure) + "  (" + FailureNames.name(failure, installation) + ")")
             .collect(Collectors.joining("\n"));
     int more = some.size() - MOST_SUGGESTED;
-    return listed
-        + (more > 0 ? "\n  and " + more + " more" : "")
-        + "\n'dryfloor list FILE' lists them all.";
+    return listed + (more > 0 ? "\n  and " + more + " more" : "") + "\n" + LISTED;
   }
 }

@@ -69,6 +69,7 @@ public final class NewCommand implements Callable<Integer> {
     Path file = output.orElse(Path.of(chosen.id() + ".json"));
     String name = VisibleText.of(file.toString());
     try {
+      WriteComplaint.refuseFolder(file);
       if (force) {
         Files.write(file, chosen.content());
       } else {

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * What is said where the simulation gave up: how far it got and where, as far as its reason tells,
  * and what the reader can do.
  */
-final class NoAnswerWords {
+public final class NoAnswerWords {
 
   /** What holds for every failure without an answer. */
   static final String FOR_ALL =
@@ -40,6 +40,11 @@ final class NoAnswerWords {
     return PLACE
         .matcher(timed)
         .replaceAll(found -> Matcher.quoteReplacement(wording.names().the(found.group(1))));
+  }
+
+  /** The reason with its time as people say it and its places by name. */
+  public static String reason(Wording wording, String reason) {
+    return new NoAnswerWords(wording).reason(reason);
   }
 
   /** What the reader can do. */

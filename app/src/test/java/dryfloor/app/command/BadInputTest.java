@@ -7,6 +7,7 @@ import dryfloor.app.sample.SampleInstallation;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +53,34 @@ class BadInputTest {
     Desk desk = new Desk();
     assertThat(desk.run("check", folder.resolve("none.json").toString())).isEqualTo(2);
     assertThat(desk.err()).contains("there is no such file");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "check FILE extra --json | there is no such file",
+        "tell FILE normal extra  | 'extra' is one word too many",
+        "list FILE --json        | there is no option '--json' here",
+        "draw FILE -o FOLDER     | it is a folder; name a file in it",
+        "draw FILE -o ''         | its name is empty",
+        "new -o ''               | its name is empty",
+        "check ''                | the name of the file is empty",
+        "tell '' normal          | the name of the file is empty",
+        "tell FILE xyzzyx        | no failure is called 'xyzzyx'; 'dryfloor list FILE' lists",
+        "check /dev/null         | /dev/null is no ordinary file"
+      })
+  void whatIsOddInTheQuestionIsSaidInPlainWords(String line, String complaint) throws IOException {
+    String file = DrawingFiles.sound(folder, "shop.json").toString();
+    String[] words =
+        Arrays.stream(line.split(" ", -1))
+            .map(word -> word.equals("FILE") ? file : word)
+            .map(word -> word.equals("FOLDER") ? folder.toString() : word)
+            .map(word -> word.equals("''") ? "" : word)
+            .toArray(String[]::new);
+    Desk desk = new Desk();
+    assertThat(desk.run(words)).isEqualTo(2);
+    assertThat(desk.err()).contains(complaint);
   }
 
   @Test

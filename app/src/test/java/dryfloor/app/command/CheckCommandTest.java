@@ -135,7 +135,7 @@ class CheckCommandTest {
     Desk desk = new Desk().spillsWhenAllIsWell();
     assertThat(desk.run("check", drawing())).isEqualTo(2);
     assertThat(desk.err())
-        .contains("does not work even when all is well: the display spills; lower it")
+        .contains("normal operation is not sound: the display spills; lower it")
         .contains("The sump stands at its rim and begins to spill into the sump tray: 116 L");
   }
 
