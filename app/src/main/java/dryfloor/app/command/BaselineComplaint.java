@@ -41,7 +41,7 @@ final class BaselineComplaint {
         0,
         "",
         "normal operation is not sound: "
-            + NoAnswerWords.reason(wording, String.valueOf(problem.getMessage()))
+            + new NoAnswerWords(wording).reason(String.valueOf(problem.getMessage()))
             + story,
         remedy(wording, problem));
   }

@@ -21,18 +21,20 @@ public final class NoAnswerWords {
   private static final Pattern PLACE = Pattern.compile("'([^']+)'");
 
   private static final double A_MINUTE = 60;
+  private static final double AN_HOUR = 3600;
 
   /** So much of the time that was reached can be answered for certain. */
   private static final double MOSTLY = 0.9;
 
   private final Wording wording;
 
-  NoAnswerWords(Wording wording) {
+  /** Words about this installation. */
+  public NoAnswerWords(Wording wording) {
     this.wording = wording;
   }
 
   /** The reason with its time as people say it and its places by name. */
-  String reason(String reason) {
+  public String reason(String reason) {
     String timed =
         TIME.matcher(reason)
             .replaceAll(
@@ -40,11 +42,6 @@ public final class NoAnswerWords {
     return PLACE
         .matcher(timed)
         .replaceAll(found -> Matcher.quoteReplacement(wording.names().the(found.group(1))));
-  }
-
-  /** The reason with its time as people say it and its places by name. */
-  public static String reason(Wording wording, String reason) {
-    return new NoAnswerWords(wording).reason(reason);
   }
 
   /** What the reader can do. */
@@ -57,12 +54,20 @@ public final class NoAnswerWords {
             time ->
                 advice.add(
                     "To see the levels and the story up to then, ask with a shorter time away: --away "
-                        + Math.round(time / A_MINUTE * MOSTLY)
-                        + "min."));
+                        + shorter(time)
+                        + "."));
     advice.add(
         "Look at what switches or fills there: two controls that work against each other, levels"
             + " that lie a millimetre apart, a very small vessel beside a very large one.");
     return advice;
+  }
+
+  /** A little less, in whole hours or minutes, as it is typed. */
+  private static String shorter(double time) {
+    double enough = time * MOSTLY;
+    return enough >= 2 * AN_HOUR
+        ? (long) (enough / AN_HOUR) + "h"
+        : Math.max(1, (long) (enough / A_MINUTE)) + "min";
   }
 
   private static Optional<Double> reached(String reason) {

@@ -106,7 +106,7 @@ class TellAndDrawCommandTest {
     assertThat(desk.run("tell", drawing(), "power-lost")).isEqualTo(3);
     assertThat(desk.out())
         .contains("? NO ANSWER", "it went on without settling; after 2 h 1 min", "the sump.")
-        .containsSubsequence("What you can do", "Treat this failure as wet", "--away 109min");
+        .containsSubsequence("What you can do", "Treat this failure as wet", "--away 108min");
   }
 
   @Test
