@@ -92,12 +92,19 @@ final class LandingCheck {
         .filter(point -> Double.isFinite(point.elevation()));
   }
 
+  /** A free end in a vessel leaves it over the rim; one that hangs above it has only its mouth. */
+  private double overTheRim(RunEnd.Opening opening) {
+    double rim = drawing.rimOf(opening.at());
+    return opening.elevation() < rim ? rim : Double.NaN;
+  }
+
   private double outside(RunEnd end) {
     return switch (end) {
       case RunEnd.Opening opening ->
           switch (opening.kind()) {
             case PORT -> opening.elevation();
-            case STANDPIPE, FREE -> Double.NaN;
+            case STANDPIPE -> drawing.bottomOf(opening.at());
+            case FREE -> overTheRim(opening);
           };
       case RunEnd.AtJunction junction -> drawing.elevationOf(junction);
       case RunEnd.AtSupply supply -> Double.NaN;

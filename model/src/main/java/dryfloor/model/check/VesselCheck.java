@@ -8,18 +8,19 @@ import dryfloor.model.element.Vessel;
 import dryfloor.model.shape.Shape;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Checks levels, contents and rims of vessels and whether they fit into what they stand in. */
 final class VesselCheck {
 
   private final Drawing drawing;
   private final Findings findings;
+
+  /** Storeys of floors and of what stands on them at last, as far as they were asked for. */
+  private final Map<String, Optional<Storey>> storeys = new HashMap<>();
 
   VesselCheck(Drawing drawing, Findings findings) {
     this.drawing = drawing;
@@ -171,16 +172,16 @@ final class VesselCheck {
 
   /** The storey of the floor on which a vessel stands at last; none where it stands in a circle. */
   private Optional<Storey> storeyOf(Vessel vessel) {
-    Set<String> seen = new HashSet<>();
+    List<String> way = new ArrayList<>();
     String place = vessel.standsIn();
-    while (seen.add(place)) {
-      Optional<Vessel> outer = drawing.vessel(place);
-      if (outer.isEmpty()) {
-        return drawing.floor(place).flatMap(floor -> drawing.storey(floor.storey()));
-      }
-      place = outer.get().standsIn();
+    while (!storeys.containsKey(place)) {
+      storeys.put(place, drawing.floor(place).flatMap(floor -> drawing.storey(floor.storey())));
+      way.add(place);
+      place = drawing.vessel(place).map(Vessel::standsIn).orElse(place);
     }
-    return Optional.empty();
+    Optional<Storey> storey = storeys.getOrDefault(place, Optional.empty());
+    way.forEach(between -> storeys.put(between, storey));
+    return storey;
   }
 
   private void checkRoom(Vessel outer, List<Vessel> inside) {

@@ -274,6 +274,16 @@ class DrawingCheckTest {
   }
 
   @Test
+  void aHoseFromAStandpipeDownToATubIsFollowedToTheRimThatItCrosses() {
+    floors.add(new Floor("gallery", "Gallery", "ground", 1.6, 9, 0.02, 1, Optional.of("floor")));
+    RunEnd lip = new RunEnd.Opening("upper", 1.3, RunEnd.Opening.Kind.STANDPIPE);
+    RunEnd mouth = new RunEnd.Opening("lower", 0.8, RunEnd.Opening.Kind.FREE);
+    runs.add(standing(run("hose", lip, mouth), "gallery"));
+    assertFound(
+        Finding.Severity.ERROR, "hose", "standsIn", "the run comes down to 600 mm below 'gallery'");
+  }
+
+  @Test
   void aJointWhoseWaterWouldHaveToRunUphillIsFound() {
     floors.add(new Floor("gallery", "Gallery", "ground", 2, 9, 0.02, 1, Optional.of("floor")));
     runs.add(
