@@ -11,6 +11,8 @@ if not defined JAVA (
   echo and set JAVA_HOME to its folder if it is not found by itself. 1>&2
   exit /b 3
 )
+set "MEMORY=%DRYFLOOR_MEMORY%"
+if not defined MEMORY set "MEMORY=256m"
 set "JAR=%APP%target\dryfloor-app.jar"
 set "STALE="
 if not exist "%JAR%" set "STALE=1"
@@ -20,12 +22,13 @@ if defined STALE (
     echo dryfloor: the program is not built yet and Maven ^(mvn^) was not found to build it. 1>&2
     exit /b 3
   )
-  echo dryfloor: building, which takes a minute ... 1>&2
+  echo dryfloor: building the program, as before its first run and after changes. This takes about 1>&2
+  echo a minute; the very first time several, because Maven fetches the libraries. 1>&2
   pushd "%APP%.."
-  call mvn -q -DskipTests package 1>&2 || (popd & echo dryfloor: the build failed. 1>&2 & exit /b 3)
+  call mvn -q -B -Dmaven.test.skip=true -Dspotless.check.skip=true -Dstyle.color=never package 1>&2 || (popd & echo dryfloor: the build failed. 1>&2 & exit /b 3)
   popd
 )
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xlog:all=off -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%APP%target\dryfloor.jsa" -Xmx256m -Dfile.encoding=UTF-8 -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xlog:all=off -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%APP%target\dryfloor.jsa" "-Xmx%MEMORY%" -Dfile.encoding=UTF-8 -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :try

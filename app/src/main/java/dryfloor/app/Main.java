@@ -11,16 +11,14 @@ public final class Main {
 
   private Main() {}
 
-  /** Runs one command and ends with its exit code. */
+  /** Runs one command and ends with its exit code, even where a thread beside this one breaks. */
   public static void main(String[] arguments) {
     Workplace workplace =
         new Workplace(
-            InstallationFile::read,
-            new SweepAnalyst(),
-            Terminal.surface(System.out, System.err, System.getenv()));
-    int code = CommandLines.at(workplace, System.getenv()).execute(arguments);
-    workplace.surface().out().flush();
-    workplace.surface().err().flush();
-    System.exit(code);
+            InstallationFile::read, new SweepAnalyst(), Terminal.surface(System.getenv()));
+    CommandLines commandLines = new CommandLines(workplace, System.getenv());
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, failure) -> Runtime.getRuntime().halt(commandLines.breakdown(failure)));
+    System.exit(commandLines.run(arguments));
   }
 }

@@ -13,6 +13,8 @@ final class AnswerOptions {
   @Option(
       names = "--units",
       paramLabel = "metric|us",
+      converter = ReaderUnits.class,
+      completionCandidates = ReaderUnits.class,
       description = "Units to answer in: metric (mm, L) or us (in, gal). Default: metric.")
   private Units units = Units.METRIC;
 

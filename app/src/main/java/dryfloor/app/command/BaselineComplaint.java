@@ -1,6 +1,8 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.app.report.NoAnswerWords;
 import dryfloor.app.report.StoryDigest;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
@@ -12,6 +14,19 @@ import java.util.stream.Collectors;
 final class BaselineComplaint {
 
   private BaselineComplaint() {}
+
+  private static String remedy(Wording wording, BaselineProblem problem) {
+    boolean moves =
+        problem.outcome().filter(o -> o.ending() instanceof Ending.StillMoving).isPresent();
+    String longer =
+        moves
+            ? "give it longer than "
+                + wording.amounts().time(wording.installation().conditions().away())
+                + " to settle (--away or \"away\"), or "
+            : "";
+    return longer
+        + "mend the drawing first; no failure can be judged before normal operation is sound";
+  }
 
   static Problem of(Installation installation, BaselineProblem problem) {
     Wording wording = Wording.of(installation, Units.METRIC);
@@ -25,7 +40,9 @@ final class BaselineComplaint {
         0,
         0,
         "",
-        "the drawing does not work even when all is well: " + problem.getMessage() + story,
-        "mend the drawing first; no failure can be judged before normal operation is sound");
+        "normal operation is not sound: "
+            + new NoAnswerWords(wording).reason(String.valueOf(problem.getMessage()))
+            + story,
+        remedy(wording, problem));
   }
 }

@@ -2,14 +2,17 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.app.report.CareSection;
 import dryfloor.app.report.CheckReport;
 import dryfloor.app.report.CheckSummary;
+import dryfloor.app.report.Ink;
 import dryfloor.app.report.JsonAnswer;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -38,6 +41,7 @@ public final class CheckCommand implements Callable<Integer> {
   private final Workplace workplace;
   private final CheckSummary summary = new CheckSummary();
   private final JsonAnswer answers = new JsonAnswer("check");
+  private final List<Wording> told = new ArrayList<>();
 
   @Parameters(
       arity = "1..*",
@@ -53,8 +57,9 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(
       names = "--threads",
       paramLabel = "N",
+      converter = ThreadCount.class,
       description = "Work on so many failures at once. Default: as many as the machine allows.")
-  private int threads = Runtime.getRuntime().availableProcessors();
+  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
 
   /** A command at this workplace. */
   public CheckCommand(Workplace workplace) {
@@ -63,12 +68,6 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (threads < 1) {
-      workplace
-          .surface()
-          .complain("dryfloor: --threads is " + threads + "; it must be 1 or more\n");
-      return ExitCode.BAD_INPUT.number();
-    }
     List<Loaded> all = workplace.drawings().loadAll(files);
     ExitCode worst = ExitCode.FLOOR_DRY;
     for (Loaded loaded : all) {
@@ -76,10 +75,21 @@ public final class CheckCommand implements Callable<Integer> {
     }
     if (json) {
       workplace.surface().answer(answers.text());
-    } else if (all.size() > 1) {
-      workplace.surface().answer(summary.text(workplace.surface().ink()));
+    } else {
+      finish(all.size() > 1);
     }
     return worst.number();
+  }
+
+  /** What is said once, however many drawings there are. */
+  private void finish(boolean several) {
+    Ink ink = workplace.surface().ink();
+    if (several) {
+      workplace.surface().answer(summary.text(ink));
+    }
+    if (!told.isEmpty()) {
+      workplace.surface().answer(CareSection.of(told, ink));
+    }
   }
 
   private ExitCode check(Loaded loaded) {
@@ -90,6 +100,11 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   private ExitCode check(Path file, Installation installation) {
+    Optional<Problem> nothing =
+        NothingToJudge.of(installation, workplace.analyst().failures(installation));
+    if (nothing.isPresent()) {
+      return refuse(file, List.of(nothing.get()));
+    }
     try {
       SweepResult sweep = sweep(file, installation);
       tell(file, sweep, options.wording(installation));
@@ -112,7 +127,11 @@ public final class CheckCommand implements Callable<Integer> {
       return;
     }
     summary.answered(file, sweep);
-    workplace.surface().answer(CheckReport.of(sweep, wording, workplace.surface().ink()) + "\n");
+    if (!told.isEmpty()) {
+      workplace.surface().answer("\n");
+    }
+    told.add(wording);
+    workplace.surface().answer(CheckReport.of(sweep, wording, workplace.surface().ink()));
   }
 
   private ExitCode refuse(Path file, List<Problem> problems) {

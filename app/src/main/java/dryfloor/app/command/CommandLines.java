@@ -1,22 +1,60 @@
 package dryfloor.app.command;
 
+import dryfloor.model.file.VisibleText;
 import java.util.Map;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
-/** Puts the commands together and decides what becomes of mistakes. */
+/** Puts the commands together and decides what becomes of mistakes and breakdowns. */
 public final class CommandLines {
 
   /** Set in the environment, it shows where in the program an error arose. */
-  private static final String TRACE = "DRYFLOOR_TRACE";
+  static final String TRACE = "DRYFLOOR_TRACE";
 
-  private CommandLines() {}
+  private final Workplace workplace;
+  private final Surface surface;
+  private final boolean traced;
 
-  /** The whole command line at this workplace. */
-  public static CommandLine at(Workplace workplace, Map<String, String> environment) {
-    Surface surface = workplace.surface();
+  /**
+   * The command line at this workplace.
+   *
+   * @param environment variables that the user may have set
+   */
+  public CommandLines(Workplace workplace, Map<String, String> environment) {
+    this.workplace = workplace;
+    this.surface = workplace.surface();
+    this.traced = !environment.getOrDefault(TRACE, "").isEmpty();
+  }
+
+  /** Runs one command; the exit code, once all that it wrote has arrived or is known to be lost. */
+  public int run(String... arguments) {
+    int code = carryOut(arguments);
+    Optional<String> failure = surface.out().failure();
+    failure.ifPresent(this::complainOfLostOutput);
+    return failure.isPresent() && code != ExitCode.BAD_INPUT.number()
+        ? ExitCode.NO_ANSWER.number()
+        : code;
+  }
+
+  private int carryOut(String... arguments) {
+    try {
+      return commandLine().execute(arguments);
+    } catch (Error failure) {
+      return breakdown(failure);
+    }
+  }
+
+  private void complainOfLostOutput(String reason) {
+    surface.complain(
+        "dryfloor: the answer could not be written in full: "
+            + reason
+            + "\nMake room or name another place, and ask again.\n");
+  }
+
+  private CommandLine commandLine() {
     return new CommandLine(new DryfloorCommand())
         .addSubcommand(new CheckCommand(workplace))
         .addSubcommand(new TellCommand(workplace))
@@ -25,37 +63,43 @@ public final class CommandLines {
         .addSubcommand(new ValidateCommand(workplace))
         .addSubcommand(new NewCommand(workplace))
         .addSubcommand(new CompletionCommand(workplace))
-        .setCaseInsensitiveEnumValuesAllowed(true)
-        .setOut(surface.out())
-        .setErr(surface.err())
+        .setOut(surface.out().writer())
+        .setErr(surface.err().writer())
         .setColorScheme(
             CommandLine.Help.defaultColorScheme(surface.ink().colour() ? Ansi.ON : Ansi.OFF))
-        .setParameterExceptionHandler((mistake, arguments) -> usage(surface, mistake))
-        .setExecutionExceptionHandler(
-            (failure, line, result) -> unexpected(surface, failure, environment));
+        .setParameterExceptionHandler((mistake, line) -> usage(mistake))
+        .setExecutionExceptionHandler((failure, line, result) -> breakdown(failure));
   }
 
-  private static int usage(Surface surface, ParameterException mistake) {
-    String message = String.valueOf(mistake.getMessage());
+  private int usage(ParameterException mistake) {
+    String message = VisibleText.of(words(mistake));
     surface.complain("dryfloor: " + surface.errInk().fit(message) + "\n");
-    UnmatchedArgumentException.printSuggestions(mistake, surface.err());
+    UnmatchedArgumentException.printSuggestions(mistake, surface.err().writer());
     String command = mistake.getCommandLine().getCommandSpec().qualifiedName();
     surface.complain("'" + command + " --help' tells how to ask.\n");
     return ExitCode.BAD_INPUT.number();
   }
 
-  private static int unexpected(
-      Surface surface, Exception failure, Map<String, String> environment) {
-    surface.complain(
-        "dryfloor: no answer because of an error in the program: "
-            + surface.errInk().fit(String.valueOf(failure.getMessage()))
-            + "\nThe drawing may be sound. "
-            + TRACE
-            + "=1 shows where the error arose.\n");
-    if (!environment.getOrDefault(TRACE, "").isEmpty()) {
-      failure.printStackTrace(surface.err());
+  private static String words(ParameterException mistake) {
+    if (mistake instanceof UnmatchedArgumentException unmatched) {
+      String first = unmatched.getUnmatched().getFirst();
+      return unmatched.isUnknownOption()
+          ? "there is no option '" + first + "' here"
+          : "'" + first + "' is one word too many";
     }
-    surface.err().flush();
+    return String.valueOf(mistake.getMessage());
+  }
+
+  /** Says that the program itself failed, and how to go on; the exit code. */
+  public int breakdown(Throwable failure) {
+    surface.complain(
+        failure instanceof OutOfMemoryError
+            ? Breakdown.OUT_OF_MEMORY
+            : Breakdown.of(failure, surface.errInk()));
+    if (traced) {
+      failure.printStackTrace(surface.err().writer());
+      surface.err().writer().flush();
+    }
     return ExitCode.NO_ANSWER.number();
   }
 }

@@ -9,9 +9,11 @@ import dryfloor.app.drawing.Plan;
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.SvgWriter;
 import dryfloor.app.report.Answer;
+import dryfloor.app.report.Ink;
 import dryfloor.app.report.SceneWords;
 import dryfloor.app.report.TellReport;
 import dryfloor.model.Installation;
+import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -88,17 +90,30 @@ public final class DrawCommand implements Callable<Integer> {
               FailureNames.id(answered.failure()),
               FailureTraits.components(answered.failure()),
               answered.outcome());
-      case FailureResult.Unanswered unanswered -> without(failed, unanswered.reason());
-      case FailureResult.Skipped skipped -> without(failed, skipped.reason());
+      case FailureResult.Unanswered unanswered ->
+          without(
+              failed,
+              TellReport.withoutAnswer(
+                  title(failed), unanswered.reason(), options.wording(installation), errInk()));
+      case FailureResult.Skipped skipped ->
+          without(
+              failed,
+              TellReport.skipped(
+                  title(failed), skipped.reason(), options.wording(installation), errInk()));
     };
   }
 
-  private ExitCode without(Question.Reply.Failed failed, String reason) {
-    Answer answer = Answer.of(failed.result());
-    String title = Question.title(failed.result(), failed.installation());
-    Surface surface = workplace.surface();
-    surface.complain(TellReport.withoutAnswer(title, answer, reason, surface.errInk()));
-    return ExitCode.of(answer);
+  private ExitCode without(Question.Reply.Failed failed, String report) {
+    workplace.surface().complain(report);
+    return ExitCode.of(Answer.of(failed.result()));
+  }
+
+  private static String title(Question.Reply.Failed failed) {
+    return Question.title(failed.result(), failed.installation());
+  }
+
+  private Ink errInk() {
+    return workplace.surface().errInk();
   }
 
   private ExitCode draw(
@@ -115,18 +130,27 @@ public final class DrawCommand implements Callable<Integer> {
     }
     Path target = Path.of(output.orElseGet(() -> defaultName(id)));
     try {
+      WriteComplaint.refuseFolder(target);
       if (Files.exists(target) && Files.isSameFile(target, file)) {
-        workplace.surface().complain("dryfloor: " + target + " is the drawing itself\n");
+        workplace
+            .surface()
+            .complain(
+                "dryfloor: " + VisibleText.of(target.toString()) + " is the drawing itself\n");
         return false;
       }
       Files.writeString(target, svg);
     } catch (IOException e) {
       workplace
           .surface()
-          .complain("dryfloor: " + target + " can't be written: " + WriteComplaint.of(e) + "\n");
+          .complain(
+              "dryfloor: "
+                  + VisibleText.of(target.toString())
+                  + " can't be written: "
+                  + WriteComplaint.of(e)
+                  + "\n");
       return false;
     }
-    workplace.surface().answer(target + " written\n");
+    workplace.surface().answer(VisibleText.of(target.toString()) + " written\n");
     return true;
   }
 

@@ -21,7 +21,7 @@ final class Drawings {
   List<Loaded> loadAll(List<Path> filesAndFolders) {
     List<Loaded> loaded = new ArrayList<>();
     for (Path path : filesAndFolders) {
-      if (Files.isDirectory(path)) {
+      if (Files.isDirectory(path) && !path.toString().isEmpty()) {
         loaded.addAll(loadFolder(path));
       } else {
         loaded.add(load(path));
@@ -31,6 +31,9 @@ final class Drawings {
   }
 
   Loaded load(Path file) {
+    if (file.toString().isEmpty()) {
+      return refused(Path.of("(no name)"), "the name of the file is empty", "name a drawing");
+    }
     if (Files.isDirectory(file)) {
       return refused(file, "this is a folder", "name one file in it");
     }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
       "  dryfloor tell shop.json power       one failure in full",
       "  dryfloor draw shop.json power       a picture, before and after",
       "",
-      "NO_COLOR=1 turns colours off; DRYFLOOR_TRACE=1 shows where in the program an error arose."
+      "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without);",
+      "DRYFLOOR_TRACE=1 shows where in the program an error arose."
     })
 public final class DryfloorCommand {}

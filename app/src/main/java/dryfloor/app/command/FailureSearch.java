@@ -3,6 +3,7 @@ package dryfloor.app.command;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.model.Installation;
+import dryfloor.model.file.VisibleText;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +16,7 @@ final class FailureSearch {
 
   private static final int MOST_SUGGESTED = 12;
   private static final int PIECE = 3;
+  private static final String LISTED = "'dryfloor list FILE' lists them all.";
 
   private final List<Failure> failures;
   private final Installation installation;
@@ -36,7 +38,8 @@ final class FailureSearch {
 
   Found find(String text) {
     String wanted = text.toLowerCase(Locale.ROOT).strip();
-    List<Failure> hits = matching(failure -> id(failure).equals(wanted));
+    List<Failure> hits =
+        matching(failure -> id(failure).equals(wanted) || name(failure).equals(wanted));
     if (hits.isEmpty()) {
       hits = matching(failure -> id(failure).startsWith(wanted + "."));
     }
@@ -44,11 +47,15 @@ final class FailureSearch {
       List<Failure> parts = matching(failure -> text(failure).contains(wanted));
       hits = hits.isEmpty() ? parts : hits;
     }
+    String asked = VisibleText.of(text);
     return switch (hits.size()) {
       case 1 -> new Found.Meant(hits.getFirst());
       case 0 ->
-          new Found.Unclear("no failure is called '" + text + "'; near it are\n" + near(wanted));
-      default -> new Found.Unclear("'" + text + "' can mean any of\n" + list(hits));
+          new Found.Unclear(
+              failures.isEmpty()
+                  ? "nothing in this drawing can fail"
+                  : "no failure is called '" + asked + "'" + near(wanted));
+      default -> new Found.Unclear("'" + asked + "' can mean any of\n" + list(hits));
     };
   }
 
@@ -60,17 +67,23 @@ final class FailureSearch {
     return FailureNames.id(failure);
   }
 
-  private String text(Failure failure) {
-    return id(failure) + " " + FailureNames.name(failure, installation).toLowerCase(Locale.ROOT);
+  private String name(Failure failure) {
+    return FailureNames.name(failure, installation).toLowerCase(Locale.ROOT);
   }
 
-  /** The failures that share most pieces of three letters with the text. */
+  private String text(Failure failure) {
+    return id(failure) + " " + name(failure);
+  }
+
+  /** The failures that share most pieces of three letters with the text, if any does. */
   private String near(String wanted) {
-    return list(
+    List<Failure> near =
         failures.stream()
+            .filter(failure -> shared(wanted, text(failure)) > 0)
             .sorted(Comparator.comparingLong((Failure f) -> shared(wanted, text(f))).reversed())
             .limit(MOST_SUGGESTED / 2)
-            .toList());
+            .toList();
+    return near.isEmpty() ? "; " + LISTED : "; near it are\n" + list(near);
   }
 
   private static long shared(String wanted, String text) {
@@ -88,8 +101,6 @@ final class FailureSearch {
                     "  " + id(failure) + "  (" + FailureNames.name(failure, installation) + ")")
             .collect(Collectors.joining("\n"));
     int more = some.size() - MOST_SUGGESTED;
-    return listed
-        + (more > 0 ? "\n  and " + more + " more" : "")
-        + "\n'dryfloor list FILE' lists them all.";
+    return listed + (more > 0 ? "\n  and " + more + " more" : "") + "\n" + LISTED;
   }
 }

@@ -1,8 +1,13 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.app.report.FailureList;
 import dryfloor.app.report.ProblemReport;
+import dryfloor.model.Installation;
+import dryfloor.model.file.Problem;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -27,20 +32,26 @@ public final class ListCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Surface surface = workplace.surface();
     return switch (workplace.drawings().load(file)) {
-      case Loaded.Refused refused -> {
-        surface.complain(ProblemReport.of(file, refused.problems(), surface.errInk()));
-        yield ExitCode.BAD_INPUT.number();
-      }
-      case Loaded.Drawing drawing -> {
-        surface.answer(
-            FailureList.of(
-                drawing.installation(),
-                workplace.analyst().failures(drawing.installation()),
-                surface.ink()));
-        yield ExitCode.FLOOR_DRY.number();
-      }
+      case Loaded.Refused refused -> refuse(refused.problems()).number();
+      case Loaded.Drawing drawing -> list(drawing.installation()).number();
     };
+  }
+
+  private ExitCode list(Installation installation) {
+    List<Failure> failures = workplace.analyst().failures(installation);
+    Optional<Problem> nothing = NothingToJudge.of(installation, failures);
+    if (failures.isEmpty() && nothing.isPresent()) {
+      return refuse(List.of(nothing.get()));
+    }
+    Surface surface = workplace.surface();
+    surface.answer(FailureList.of(installation, failures, surface.ink()));
+    return ExitCode.FLOOR_DRY;
+  }
+
+  private ExitCode refuse(List<Problem> problems) {
+    Surface surface = workplace.surface();
+    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
+    return ExitCode.BAD_INPUT;
   }
 }

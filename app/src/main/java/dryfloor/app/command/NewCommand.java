@@ -1,5 +1,6 @@
 package dryfloor.app.command;
 
+import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -55,13 +56,20 @@ public final class NewCommand implements Callable<Integer> {
     return Template.find(template)
         .map(this::write)
         .orElseGet(
-            () -> refuse("no template is called '" + template + "'; there are\n" + templates()))
+            () ->
+                refuse(
+                    "no template is called '"
+                        + VisibleText.of(template)
+                        + "'; there are\n"
+                        + templates()))
         .number();
   }
 
   private ExitCode write(Template chosen) {
     Path file = output.orElse(Path.of(chosen.id() + ".json"));
+    String name = VisibleText.of(file.toString());
     try {
+      WriteComplaint.refuseFolder(file);
       if (force) {
         Files.write(file, chosen.content());
       } else {
@@ -69,13 +77,13 @@ public final class NewCommand implements Callable<Integer> {
             file, chosen.content(), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       }
     } catch (FileAlreadyExistsException e) {
-      return refuse(file + " is already there; take another name or --force to write over it\n");
+      return refuse(name + " is already there; take another name or --force to write over it\n");
     } catch (IOException e) {
-      return refuse(file + " can't be written: " + WriteComplaint.of(e) + "\n");
+      return refuse(name + " can't be written: " + WriteComplaint.of(e) + "\n");
     }
     workplace
         .surface()
-        .answer(file + " written; 'dryfloor check " + file + "' answers its failures\n");
+        .answer(name + " written; 'dryfloor check " + name + "' answers its failures\n");
     return ExitCode.FLOOR_DRY;
   }
 

@@ -1,7 +1,6 @@
 package dryfloor.app.command;
 
 import dryfloor.app.report.Ink;
-import java.io.PrintWriter;
 
 /**
  * Where output goes and how it may look there.
@@ -12,16 +11,13 @@ import java.io.PrintWriter;
  * @param errInk of the complaints
  * @param progressShows whether somebody watches the progress on a terminal
  */
-public record Surface(
-    PrintWriter out, PrintWriter err, Ink ink, Ink errInk, boolean progressShows) {
+public record Surface(Output out, Output err, Ink ink, Ink errInk, boolean progressShows) {
 
   void answer(String text) {
     out.print(text);
-    out.flush();
   }
 
   void complain(String text) {
     err.print(text);
-    err.flush();
   }
 }

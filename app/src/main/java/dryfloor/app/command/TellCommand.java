@@ -78,7 +78,7 @@ public final class TellCommand implements Callable<Integer> {
           .surface()
           .answer(
               TellReport.of(
-                  "normal operation",
+                  "Normal operation",
                   normal.outcome(),
                   options.wording(normal.installation()),
                   workplace.surface().ink()));
@@ -103,10 +103,10 @@ public final class TellCommand implements Callable<Integer> {
               title, answered.outcome(), options.wording(installation), workplace.surface().ink());
       case FailureResult.Unanswered unanswered ->
           TellReport.withoutAnswer(
-              title, Answer.NO_ANSWER, unanswered.reason(), workplace.surface().ink());
+              title, unanswered.reason(), options.wording(installation), workplace.surface().ink());
       case FailureResult.Skipped skipped ->
-          TellReport.withoutAnswer(
-              title, Answer.SKIPPED, skipped.reason(), workplace.surface().ink());
+          TellReport.skipped(
+              title, skipped.reason(), options.wording(installation), workplace.surface().ink());
     };
   }
 

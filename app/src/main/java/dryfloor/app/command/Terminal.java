@@ -2,8 +2,9 @@ package dryfloor.app.command;
 
 import dryfloor.app.report.Ink;
 import java.io.Console;
-import java.io.PrintStream;
-import java.io.PrintWriter;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -15,17 +16,27 @@ public final class Terminal {
   /** The launcher knows which outputs are terminals; Java only knows of all of them together. */
   private static final String SHOWN = "dryfloor.terminal";
 
+  /** The launcher knows, too, whether another program reads the answer. */
+  private static final String PIPED = "dryfloor.piped";
+
   private Terminal() {}
 
   /** The program's own output. */
-  public static Surface surface(PrintStream out, PrintStream err, Map<String, String> environment) {
+  public static Surface surface(Map<String, String> environment) {
     boolean colour = environment.getOrDefault("NO_COLOR", "").isEmpty() && !dumb(environment);
+    Charset outSet = System.out.charset();
+    Charset errSet = System.err.charset();
     return new Surface(
-        new PrintWriter(out, false, out.charset()),
-        new PrintWriter(err, false, err.charset()),
-        new Ink(colour && isTerminal("out"), manyCharacters(out.charset())),
-        new Ink(colour && isTerminal("err"), manyCharacters(err.charset())),
+        output(FileDescriptor.out, outSet, Boolean.getBoolean(PIPED)),
+        output(FileDescriptor.err, errSet, false),
+        new Ink(colour && isTerminal("out"), manyCharacters(outSet)),
+        new Ink(colour && isTerminal("err"), manyCharacters(errSet)),
         isTerminal("err") && !dumb(environment));
+  }
+
+  /** Not System.out, which says of a failure only that there was one. */
+  private static Output output(FileDescriptor descriptor, Charset charset, boolean piped) {
+    return new Output(new OutputStreamWriter(new FileOutputStream(descriptor), charset), piped);
   }
 
   private static boolean manyCharacters(Charset charset) {

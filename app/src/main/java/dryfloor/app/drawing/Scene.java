@@ -65,7 +65,7 @@ public record Scene(
    * @param kind how it went
    * @param from id of the place that gave it
    * @param to id of the place that took it
-   * @param text how much
+   * @param text how much; empty where the arrow alone says enough
    */
   public record Flow(String path, Kind kind, String from, String to, String text) {
 

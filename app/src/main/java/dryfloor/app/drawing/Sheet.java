@@ -64,8 +64,14 @@ final class Sheet {
     taken.add(area);
   }
 
-  /** Lines of text near a point, where they cover least; away from it with a leader if need be. */
+  /**
+   * Lines of text near a point, where they cover least; away from it with a leader if need be.
+   * Nothing to say takes no room.
+   */
   void label(Label label) {
+    if (label.lines().stream().allMatch(line -> line.text().isEmpty())) {
+      return;
+    }
     Placed best = best(Stream.concat(label.places(), rings(label, 1, NEAR_RINGS)));
     for (int ring = NEAR_RINGS + 1; ring <= MOST_RINGS && best.hits(); ring++) {
       best = best(label.ring(ring));

@@ -1,5 +1,6 @@
 package dryfloor.app.drawing;
 
+import dryfloor.model.file.VisibleText;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -62,10 +63,10 @@ public final class SvgWriter {
     return text.replaceFirst("\\.?0+$", "").replaceFirst("^-0$", "0");
   }
 
-  /** Text that XML can hold: its own signs replaced, control characters left out. */
+  /** Text that XML can hold: its own signs replaced, what it can't hold spelled out. */
   private static String escaped(String text) {
-    return text.codePoints()
-        .filter(c -> c >= 0x20 && c != 0xFFFE && c != 0xFFFF && (c < 0xD800 || c > 0xDFFF))
+    return VisibleText.of(text)
+        .codePoints()
         .mapToObj(
             c ->
                 switch (c) {

@@ -6,14 +6,20 @@ import java.util.Locale;
 
 /**
  * Quantities in the words of a report: as {@link QuantityFormat} writes them, with signs for
- * changes, hourly flows for what drips on for days, and nothing at all called nothing.
+ * changes, hourly flows for what drips on for days, and no more digits than anybody could measure.
  *
  * @param units that the reader asked for
  */
 public record Amounts(Units units) {
 
-  /** Less than half a millilitre (m³) is no water worth telling. */
+  /** Less than half a millilitre (m³) is no water at all. */
   private static final double DROP = 5e-7;
+
+  /** Less than this (m³) wets a finger: no column of a table needs it. */
+  private static final double DRIBBLE_METRIC = 1e-5;
+
+  private static final double DRIBBLE_US = 0.01 * 231 * 0.0254 * 0.0254 * 0.0254;
+  private static final double LEAST_RATE = 0.05;
 
   private static final double SOON = 0.05;
   private static final double LITRE_PER_HOUR = 1e-3 / 3600;
@@ -38,9 +44,14 @@ public record Amounts(Units units) {
     return signed(level(metres));
   }
 
-  /** Whether a volume (m³) is worth telling. */
+  /** Whether a volume (m³) is any water at all. */
   boolean isWater(double cubicMetres) {
     return Math.abs(cubicMetres) >= DROP;
+  }
+
+  /** Whether a volume (m³) is enough to be told beside others. */
+  boolean isWorthTelling(double cubicMetres) {
+    return Math.abs(cubicMetres) >= dribble();
   }
 
   /** A volume (m³). */
@@ -48,25 +59,36 @@ public record Amounts(Units units) {
     if (!isWater(cubicMetres)) {
       return volumeZero();
     }
+    if (!isWorthTelling(cubicMetres)) {
+      return switch (units) {
+        case METRIC -> "under 10 mL";
+        case US -> "under 0.01 gal";
+      };
+    }
     return switch (units) {
       case METRIC ->
-          Math.abs(cubicMetres) < 0.9995e-3
-              ? Math.round(cubicMetres * 1e6) + " mL"
+          Math.abs(cubicMetres) < 0.995e-3
+              ? millilitres(cubicMetres * 1e6)
               : wholeAboveTen(format().volume(cubicMetres));
       case US -> wholeAboveTen(format().volume(cubicMetres)).replace("gal(US)", "gal");
     };
   }
 
+  /** A volume (m³) for a table, in which what is not worth telling is nothing. */
+  public String tabled(double cubicMetres) {
+    return isWorthTelling(cubicMetres) ? volume(cubicMetres) : volumeZero();
+  }
+
   /** A change of volume (m³), with its sign. */
   public String volumeChange(double cubicMetres) {
-    return isWater(cubicMetres) ? signed(volume(cubicMetres)) : volumeZero();
+    return isWorthTelling(cubicMetres) ? signed(volume(cubicMetres)) : volumeZero();
   }
 
   /** A flow (m³/s) by the hour, as one that goes on is best understood. */
   public String hourlyFlow(double flow) {
     return switch (units) {
-      case METRIC -> number(flow / LITRE_PER_HOUR) + " L/h";
-      case US -> number(flow / US_GALLON_PER_HOUR) + " gal/h";
+      case METRIC -> rate(flow / LITRE_PER_HOUR) + " L/h";
+      case US -> rate(flow / US_GALLON_PER_HOUR) + " gal/h";
     };
   }
 
@@ -103,6 +125,23 @@ public record Amounts(Units units) {
 
   private static String plainZero(String text) {
     return text.matches("-?0(\\.0+)? .*") ? text.replaceFirst("-?0(\\.0+)?", "0") : text;
+  }
+
+  private double dribble() {
+    return switch (units) {
+      case METRIC -> DRIBBLE_METRIC;
+      case US -> DRIBBLE_US;
+    };
+  }
+
+  /** Two digits, which is all that a measuring jug shows. */
+  private static String millilitres(double value) {
+    long whole = Math.round(value);
+    return (Math.abs(whole) < 100 ? whole : Math.round(value / 10) * 10) + " mL";
+  }
+
+  private static String rate(double value) {
+    return value < LEAST_RATE ? "under 0.1" : number(value);
   }
 
   private static String wholeAboveTen(String text) {

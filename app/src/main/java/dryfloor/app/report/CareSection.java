@@ -1,16 +1,30 @@
 package dryfloor.app.report;
 
-/** What stands at the end of every report: what it is, and what can hurt somebody. */
-final class CareSection {
+import java.util.List;
+
+/** What stands at the end of every answer: what it is, and what can hurt somebody. */
+public final class CareSection {
 
   private CareSection() {}
 
-  static void write(Wording wording, Lines lines) {
+  /** Cautions about all these installations, each caution once. */
+  public static String of(List<Wording> wordings, Ink ink) {
+    Lines lines = new Lines(ink);
+    write(wordings, lines);
+    return lines.text();
+  }
+
+  static void write(List<Wording> wordings, Lines lines) {
     lines.heading("Take care");
-    for (Caution caution : new Cautions(wording).all()) {
-      lines.paragraph(
-          "  ", "    ", caution.topic() + ": " + caution.text() + " (" + caution.source() + ")");
-    }
+    wordings.stream()
+        .flatMap(wording -> new Cautions(wording).all().stream())
+        .distinct()
+        .forEach(
+            caution ->
+                lines.paragraph(
+                    "  ",
+                    "    ",
+                    caution.topic() + ": " + caution.text() + " (" + caution.source() + ")"));
     lines.blank();
     lines.paragraph("", Cautions.STATEMENT);
   }

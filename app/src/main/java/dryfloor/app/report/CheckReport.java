@@ -3,7 +3,6 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
-import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
@@ -26,7 +25,7 @@ public final class CheckReport {
     this.lines = new Lines(ink);
   }
 
-  /** The whole report. */
+  /** The whole report but for what everybody must take care of. */
   public static String of(SweepResult sweep, Wording wording, Ink ink) {
     CheckReport report = new CheckReport(wording, sweep, ink);
     report.head();
@@ -35,15 +34,14 @@ public final class CheckReport {
     report.skipped();
     report.unknownSkips();
     report.hidden();
-    report.normal();
-    CareSection.write(wording, report.lines);
     return report.lines.text();
   }
 
   private void head() {
     Tally tally = Tally.of(sweep.results());
     lines.add(lines.ink().heading(wording.installation().name()));
-    lines.add(tally.total() + " failures: " + tally.words() + ".");
+    lines.add(
+        tally.total() + (tally.total() == 1 ? " failure: " : " failures: ") + tally.words() + ".");
     worst()
         .ifPresent(
             worst ->
@@ -52,12 +50,25 @@ public final class CheckReport {
                     "Worst: "
                         + FailureNames.name(worst.failure(), wording.installation())
                         + ": "
-                        + Whereabouts.of(wording, worst.outcome())
-                        + " ("
-                        + Whereabouts.time(wording, worst.outcome())
-                        + ")"
-                        + "."));
+                        + new VerdictSentence(wording).explanation(worst.outcome())));
+    normal();
     lines.blank();
+  }
+
+  private void normal() {
+    Outcome.Margin margin = sweep.normal().margin();
+    margin
+        .vessel()
+        .ifPresent(
+            vessel ->
+                lines.paragraph(
+                    "",
+                    "When all is well "
+                        + wording.names().the(vessel)
+                        + " comes closest to its rim: "
+                        + wording.amounts().level(margin.freeboard())
+                        + " left."));
+    SettledLevels.write(wording, SettledLevels.ofNormal(sweep.normal()), lines);
   }
 
   private Optional<FailureResult.Answered> worst() {
@@ -75,12 +86,16 @@ public final class CheckReport {
             Column.broken("failure", 44),
             Column.broken("where the water is", 32),
             Column.broken("margin", 20),
-            Column.right("time"));
+            Column.right("when"));
     for (FailureResult result : sweep.worstFirst()) {
       row(table, result);
     }
     lines.table(table);
     lines.blank();
+    lines.paragraph(
+        "",
+        "Margin: the vessel that comes closest to its rim. When: the first wet floor, else the first"
+            + " water to leave its vessel, else the highest level.");
     lines.paragraph(
         "",
         "'dryfloor tell FILE FAILURE' tells one in full; a part of its name is enough. Ids: "
@@ -97,8 +112,8 @@ public final class CheckReport {
             answer,
             name,
             Whereabouts.of(wording, outcome),
-            Whereabouts.margin(wording, outcome),
-            Whereabouts.time(wording, outcome));
+            Whereabouts.margin(wording, outcome, sweep.normal()),
+            Whereabouts.when(wording, outcome, sweep.normal()));
       }
       case FailureResult.Unanswered unanswered -> table.row(answer, name, "", "", "");
       case FailureResult.Skipped skipped -> {}
@@ -109,7 +124,9 @@ public final class CheckReport {
     List<FailureResult.Unanswered> open = of(FailureResult.Unanswered.class);
     if (!open.isEmpty()) {
       lines.heading("No answer, which never counts as dry");
-      open.forEach(result -> reason(result, result.reason()));
+      NoAnswerWords words = new NoAnswerWords(wording);
+      open.forEach(result -> reason(result, words.reason(result.reason())));
+      lines.paragraph("  ", NoAnswerWords.FOR_ALL);
     }
   }
 
@@ -147,16 +164,6 @@ public final class CheckReport {
       lines.heading("Hidden: these show nothing until something else fails, so test them");
       hidden.forEach(
           result -> lines.add("  " + FailureNames.name(result.failure(), wording.installation())));
-    }
-  }
-
-  private void normal() {
-    List<Note> elsewhere =
-        sweep.normal().notes().stream().filter(Note.SettlesElsewhere.class::isInstance).toList();
-    if (!elsewhere.isEmpty()) {
-      lines.heading("Normal operation");
-      NoteSentence sentence = new NoteSentence(wording);
-      elsewhere.forEach(note -> lines.paragraph("  ", "    ", sentence.of(note)));
     }
   }
 }

@@ -2,6 +2,7 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.app.report.TextTable.Column;
+import dryfloor.model.file.VisibleText;
 import java.nio.file.Path;
 
 /** How several drawings fared, a line each. */
@@ -19,7 +20,7 @@ public final class CheckSummary {
   public void answered(Path file, SweepResult sweep) {
     Tally tally = Tally.of(sweep.results());
     table.row(
-        file.toString(),
+        VisibleText.of(file.toString()),
         count(tally, Answer.WET),
         count(tally, Answer.CAUGHT),
         count(tally, Answer.DRY),
@@ -28,13 +29,13 @@ public final class CheckSummary {
 
   /** A drawing that could not be answered. */
   public void refused(Path file) {
-    table.row(file + ": the drawing is wrong", "", "", "", "");
+    table.row(VisibleText.of(file.toString()) + ": the drawing is wrong", "", "", "", "");
   }
 
   /** The lines so far. */
   public String text(Ink ink) {
     Lines lines = new Lines(ink);
-    lines.add(ink.heading("All drawings"));
+    lines.heading("All drawings");
     lines.table(table);
     return lines.text();
   }

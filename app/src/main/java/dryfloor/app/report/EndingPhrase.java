@@ -1,16 +1,29 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.StoryEvent;
 
 /** How it ended, for a cell of a table. */
 final class EndingPhrase {
 
+  /** An event this much later (s) is not at the same time. */
+  private static final double AFTERWARDS = 1;
+
+  /** How close to its end a level is that is as good as still (m), as the analysis has it. */
+  private static final double STILL = 1e-3;
+
   private EndingPhrase() {}
 
-  static String of(Wording wording, Ending ending) {
+  static String of(Wording wording, Outcome outcome) {
     Amounts amounts = wording.amounts();
-    return switch (ending) {
-      case Ending.AtRest rest -> "at rest after " + amounts.time(rest.time());
+    return switch (outcome.ending()) {
+      case Ending.AtRest rest ->
+          "levels within "
+              + amounts.level(STILL)
+              + " of their end after "
+              + amounts.time(rest.time())
+              + later(amounts, rest.time(), outcome);
       case Ending.Repeats repeats ->
           "repeats itself every "
               + amounts.time(repeats.period())
@@ -22,9 +35,16 @@ final class EndingPhrase {
               + amounts.hourlyFlow(continues.rate())
               + ", steady from "
               + amounts.time(continues.since())
-              + " on";
+              + " on"
+              + later(amounts, continues.since(), outcome);
       case Ending.StillMoving moving ->
           wording.names().the(moving.place()) + " still moves after " + amounts.time(moving.time());
     };
+  }
+
+  /** The levels may be as good as still while something that hardly moves them goes on. */
+  private static String later(Amounts amounts, double time, Outcome outcome) {
+    double last = outcome.story().stream().mapToDouble(StoryEvent::time).max().orElse(0);
+    return last > time + AFTERWARDS ? "; last event told at " + amounts.time(last) : "";
   }
 }

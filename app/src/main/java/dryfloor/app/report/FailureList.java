@@ -24,7 +24,12 @@ public final class FailureList {
                 FailureNames.name(failure, installation),
                 FailureTraits.howNoticed(failure, installation)));
     Lines lines = new Lines(ink);
-    lines.add(ink.heading(installation.name() + ": " + failures.size() + " failures"));
+    lines.add(
+        ink.heading(
+            installation.name()
+                + ": "
+                + failures.size()
+                + (failures.size() == 1 ? " failure" : " failures")));
     lines.table(table);
     return lines.text();
   }

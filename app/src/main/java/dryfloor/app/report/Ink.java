@@ -1,5 +1,7 @@
 package dryfloor.app.report;
 
+import dryfloor.model.file.VisibleText;
+
 /**
  * How text may look where it is read.
  *
@@ -35,8 +37,9 @@ public record Ink(boolean colour, boolean manyCharacters) {
     return painted("2", text);
   }
 
-  /** Text with the signs that can't be shown replaced by plain ones. */
-  public String fit(String text) {
+  /** Text with marks that would turn it around made visible, and signs beyond ASCII plain. */
+  public String fit(String given) {
+    String text = VisibleText.withoutTurns(given);
     if (manyCharacters) {
       return text;
     }

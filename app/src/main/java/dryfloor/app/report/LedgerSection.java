@@ -3,6 +3,8 @@ package dryfloor.app.report;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.app.report.TextTable.Column;
+import java.util.List;
+import java.util.stream.Stream;
 
 /** How much water went from where to where. */
 final class LedgerSection {
@@ -11,50 +13,66 @@ final class LedgerSection {
 
   static void write(Wording wording, Outcome outcome, Lines lines) {
     Ledger ledger = outcome.ledger();
-    if (ledger.entries().isEmpty()) {
+    List<Movement> movements = Movements.of(ledger);
+    if (movements.isEmpty()) {
       return;
     }
     lines.heading("Where the water went");
     TextTable table =
         new TextTable(
-            Column.left("from"), Column.left("to"), Column.left("how"), Column.right("water"));
-    for (Ledger.Entry entry : ledger.entries()) {
+            Column.left("from"),
+            Column.left("to"),
+            Column.left("how"),
+            Column.right("water"),
+            Column.right("round and round"));
+    Stream.concat(
+            movements.stream().filter(movement -> changesPlace(wording, movement)),
+            movements.stream().filter(movement -> !changesPlace(wording, movement)))
+        .forEach(movement -> row(wording, table, movement));
+    ledger.standing().forEach(standing -> row(wording, table, standing));
+    lines.table(table);
+    lines.paragraph("  ", balance(wording, ledger));
+  }
+
+  private static boolean changesPlace(Wording wording, Movement movement) {
+    return wording.amounts().isWorthTelling(movement.moved());
+  }
+
+  private static void row(Wording wording, TextTable table, Movement movement) {
+    Amounts amounts = wording.amounts();
+    boolean circles = amounts.isWorthTelling(movement.round());
+    if (changesPlace(wording, movement) || circles) {
       table.row(
-          wording.names().label(entry.from()),
-          wording.names().label(entry.to()),
-          way(wording, entry),
-          wording.amounts().volume(entry.volume()));
+          wording.names().label(movement.from()),
+          wording.names().label(movement.to()),
+          way(wording, movement),
+          changesPlace(wording, movement) ? amounts.volume(movement.moved()) : "",
+          circles ? amounts.volume(movement.round()) : "");
     }
-    for (Ledger.Standing standing : ledger.standing()) {
-      double gained = standing.after() - standing.before();
-      if (!wording.amounts().isWater(gained)) {
-        continue;
-      }
+  }
+
+  private static void row(Wording wording, TextTable table, Ledger.Standing standing) {
+    double gained = standing.after() - standing.before();
+    if (wording.amounts().isWorthTelling(gained)) {
       table.row(
           wording.names().label(standing.id()),
           "",
           gained < 0 ? "stood in it, has left it" : "stands in it now",
-          wording.amounts().volumeChange(gained));
+          wording.amounts().volumeChange(gained),
+          "");
     }
-    lines.table(table);
-    lines.add(
-        "  Gains and losses agree to "
-            + wording.amounts().volume(Math.abs(ledger.imbalance()))
-            + ".");
   }
 
-  /** Pipes are filled and emptied as well as passed through. */
-  private static String run(Ledger.Entry entry, String path) {
-    if (entry.from().equals(entry.path())) {
-      return "emptying itself";
-    }
-    return entry.to().equals(entry.path()) ? "filling it" : "through " + path;
+  private static String balance(Wording wording, Ledger ledger) {
+    return wording.amounts().isWater(ledger.imbalance())
+        ? "Gains and losses differ by " + wording.amounts().volume(ledger.imbalance()) + "."
+        : "Every drop is accounted for.";
   }
 
-  private static String way(Wording wording, Ledger.Entry entry) {
-    String path = wording.names().the(entry.path());
-    return switch (entry.way()) {
-      case RUN -> run(entry, path);
+  private static String way(Wording wording, Movement movement) {
+    String path = wording.names().the(movement.path());
+    return switch (movement.way()) {
+      case RUN -> run(movement, path);
       case WEIR -> "over " + path;
       case RIM -> "over its rim";
       case SILL -> "over its sill";
@@ -65,5 +83,13 @@ final class LedgerSection {
       case BURST -> "burst";
       case HELD_BY_DEVICE -> "given back by " + path;
     };
+  }
+
+  /** A run's own water, where it is not known by which end it came or went. */
+  private static String run(Movement movement, String path) {
+    if (movement.from().equals(movement.path())) {
+      return "water that stood in it";
+    }
+    return movement.to().equals(movement.path()) ? "to fill it" : "through " + path;
   }
 }

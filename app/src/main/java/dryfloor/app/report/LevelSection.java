@@ -32,15 +32,21 @@ final class LevelSection {
         amounts.level(vessel.levelBefore() - vessel.bottom()),
         amounts.level(vessel.levelAfter() - vessel.bottom()),
         amounts.levelChange(vessel.levelAfter() - vessel.levelBefore()),
-        amounts.level(vessel.rim() - vessel.levelAfter()),
+        belowRim(amounts, vessel.rim() - vessel.levelAfter()),
         amounts.level(vessel.highestLevel() - vessel.bottom()),
-        amounts.volume(vessel.volumeAfter()),
+        amounts.tabled(Math.max(0, vessel.volumeAfter())),
         amounts.volumeChange(vessel.volumeAfter() - vessel.volumeBefore()),
         salinity(amounts, vessel));
   }
 
+  private static String belowRim(Amounts amounts, double left) {
+    return left > -VerdictSentence.FILM
+        ? amounts.level(Math.max(0, left))
+        : amounts.level(-left) + " over it";
+  }
+
   private static String salinity(Amounts amounts, Outcome.VesselOutcome vessel) {
-    if (vessel.volumeAfter() <= 0) {
+    if (!amounts.isWorthTelling(vessel.volumeAfter())) {
       return "";
     }
     String after = amounts.salinity(vessel.salinityAfter());

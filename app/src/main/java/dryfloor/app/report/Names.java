@@ -3,11 +3,20 @@ package dryfloor.app.report;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.model.Installation;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** What people call the things of a drawing, by id. */
 public final class Names {
+
+  /** Words for what is a floor without being called one. */
+  private static final List<String> FLOORS =
+      List.of("floor", "deck", "boards", "bottom", "slab", "ground", "terrace", "yard");
+
+  /** "raceway 4", "lift b": the last word is a number or a letter. */
+  private static final Pattern NUMBERED = Pattern.compile(".+ ([0-9]+|[A-Za-z])");
 
   private final Map<String, String> byId = new HashMap<>();
 
@@ -21,9 +30,10 @@ public final class Names {
     installation.floors().forEach(floor -> byId.put(floor.id(), floorName(floor.name())));
   }
 
-  /** Water reaches the hall floor, not the hall. */
+  /** Water reaches the hall floor, not the hall; but a deck or the bottom of a pit as it is. */
   private static String floorName(String name) {
-    return name.toLowerCase(Locale.ROOT).contains("floor") ? name : name + " floor";
+    String small = name.toLowerCase(Locale.ROOT);
+    return FLOORS.stream().anyMatch(small::contains) ? name : name + " floor";
   }
 
   /** The names in an installation. */
@@ -42,12 +52,15 @@ public final class Names {
     return name.isBlank() ? id : name;
   }
 
-  /** With its article, inside a sentence: "the cellar floor". */
+  /** With its article, inside a sentence: "the cellar floor"; numbered ones have none. */
   String the(String id) {
     if (id.equals(Ledger.BEYOND) || id.equals(Ledger.OUTSIDE)) {
       return of(id);
     }
     String name = of(id);
+    if (NUMBERED.matcher(name).matches()) {
+      return inSentence(name);
+    }
     String bare = name.regionMatches(true, 0, "the ", 0, 4) ? name.substring(4) : name;
     return "the " + inSentence(bare);
   }

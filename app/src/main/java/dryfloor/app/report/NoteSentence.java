@@ -1,6 +1,7 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Note;
+import dryfloor.model.element.Vessel;
 
 /** Doubts and limits of an answer as sentences. */
 final class NoteSentence {
@@ -29,17 +30,29 @@ final class NoteSentence {
               + " could float up in the water around it, tear its pipes and spill. That is not"
               + " part of this answer: fasten it or weigh it down.";
       case Note.SettlesElsewhere settles ->
-          "In normal operation "
+          "The drawing shows "
               + the(settles.vessel())
-              + " settles "
-              + wording.amounts().level(Math.abs(settles.settled() - settles.declared()))
-              + (settles.settled() > settles.declared() ? " above" : " below")
-              + " the level drawn.";
+              + " at "
+              + level(settles.vessel(), settles.declared())
+              + "; running, it settles at "
+              + level(settles.vessel(), settles.settled())
+              + ".";
       case Note.FlushesOnAndOn flushing ->
           start(flushing.run())
               + " fills and takes air again and again. The first dozen times were followed one by one,"
               + " then what it passes on average.";
     };
+  }
+
+  /** Above the vessel's own floor, as it is drawn. */
+  private String level(String id, double elevation) {
+    double bottom =
+        wording.installation().vessels().stream()
+            .filter(vessel -> vessel.id().equals(id))
+            .mapToDouble(Vessel::bottom)
+            .findFirst()
+            .orElse(0);
+    return wording.amounts().level(elevation - bottom);
   }
 
   private String the(String id) {

@@ -1,6 +1,7 @@
 package dryfloor.app.report;
 
 import dryfloor.model.file.Problem;
+import dryfloor.model.file.VisibleText;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -24,15 +25,17 @@ public final class ProblemReport {
   /** A sound file, with what should be looked at in it. */
   public static String sound(Path file, int components, List<Problem> warnings, Ink ink) {
     String looked = warnings.isEmpty() ? "" : "; please look at this:";
-    String sound = file + ": sound, " + components + " components" + looked;
+    String sound =
+        VisibleText.of(file.toString()) + ": sound, " + components + " components" + looked;
     return ink.fit(sound) + "\n" + (warnings.isEmpty() ? "" : of(file, warnings, ink));
   }
 
   private static String place(Path file, Problem problem) {
+    String name = VisibleText.of(file.toString());
     String path = problem.path().isEmpty() ? "" : problem.path() + ": ";
     if (problem.line() < 1) {
-      return file + ": " + path;
+      return name + ": " + path;
     }
-    return file + ":" + problem.line() + ":" + problem.column() + ": " + path;
+    return name + ":" + problem.line() + ":" + problem.column() + ": " + path;
   }
 }

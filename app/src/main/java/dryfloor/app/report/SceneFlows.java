@@ -20,63 +20,73 @@ final class SceneFlows {
     this.wording = wording;
   }
 
+  /** One arrow for each way that carried water, with what of it changed place. */
   List<Scene.Flow> of(Ledger ledger) {
-    Map<Arrow, Double> volumes = new LinkedHashMap<>();
-    for (Ledger.Entry entry : ledger.entries()) {
-      kind(entry).ifPresent(kind -> volumes.merge(arrow(entry, kind), entry.volume(), Double::sum));
+    Map<Arrow, double[]> volumes = new LinkedHashMap<>();
+    for (Movement movement : Movements.of(ledger)) {
+      kind(movement)
+          .ifPresent(
+              kind -> {
+                double[] sums =
+                    volumes.computeIfAbsent(arrow(movement, kind), arrow -> new double[2]);
+                sums[0] += movement.volume();
+                sums[1] += movement.moved();
+              });
     }
     return volumes.entrySet().stream()
-        .filter(drawn -> drawn.getValue() >= LEAST)
-        .map(drawn -> flow(drawn.getKey(), drawn.getValue()))
+        .filter(drawn -> drawn.getValue()[0] >= LEAST)
+        .map(drawn -> flow(drawn.getKey(), drawn.getValue()[1]))
         .toList();
   }
 
   /** All the water over one path in one way is one arrow. */
   private record Arrow(String path, Scene.Flow.Kind kind, String from, String to) {}
 
-  private static Arrow arrow(Ledger.Entry entry, Scene.Flow.Kind kind) {
+  private static Arrow arrow(Movement movement, Scene.Flow.Kind kind) {
     return switch (kind) {
-      case PIPE, PIPE_BACKWARDS -> new Arrow(entry.path(), kind, "", "");
-      case EDGE, SPILL, PIPE_SPILL, SILL -> new Arrow(entry.path(), kind, entry.from(), entry.to());
+      case PIPE, PIPE_BACKWARDS -> new Arrow(movement.path(), kind, "", "");
+      case EDGE, SPILL, PIPE_SPILL, SILL ->
+          new Arrow(movement.path(), kind, movement.from(), movement.to());
     };
   }
 
-  private Scene.Flow flow(Arrow arrow, double volume) {
+  /** Litres that only went round and round would drown those that were lost. */
+  private Scene.Flow flow(Arrow arrow, double moved) {
     String back = arrow.kind() == Scene.Flow.Kind.PIPE_BACKWARDS ? " back" : "";
-    return new Scene.Flow(
-        arrow.path(),
-        arrow.kind(),
-        arrow.from(),
-        arrow.to(),
-        wording.amounts().volume(volume) + back);
+    String text =
+        wording.amounts().isWorthTelling(moved) ? wording.amounts().volume(moved) + back : "";
+    return new Scene.Flow(arrow.path(), arrow.kind(), arrow.from(), arrow.to(), text);
   }
 
-  /** How an entry looks; what a person pours or a device gives back shows in the levels only. */
-  private Optional<Scene.Flow.Kind> kind(Ledger.Entry entry) {
-    return switch (entry.way()) {
-      case RUN -> pipe(entry);
+  /** How a movement looks; what a person pours or a device gives back shows in the levels only. */
+  private Optional<Scene.Flow.Kind> kind(Movement movement) {
+    return switch (movement.way()) {
+      case RUN -> pipe(movement);
       case WEIR -> Optional.of(Scene.Flow.Kind.EDGE);
       case RIM, THROWN, BURST -> Optional.of(Scene.Flow.Kind.SPILL);
       case LEAK, PARTED ->
           Optional.of(
-              run(entry.path()).isPresent() ? Scene.Flow.Kind.PIPE_SPILL : Scene.Flow.Kind.SPILL);
+              run(movement.path()).isPresent()
+                  ? Scene.Flow.Kind.PIPE_SPILL
+                  : Scene.Flow.Kind.SPILL);
       case SILL -> Optional.of(Scene.Flow.Kind.SILL);
       case POURED, HELD_BY_DEVICE -> Optional.empty();
     };
   }
 
   /** Water that fills a pipe is told when it leaves it. */
-  private Optional<Scene.Flow.Kind> pipe(Ledger.Entry entry) {
-    if (entry.to().equals(entry.path())) {
+  private Optional<Scene.Flow.Kind> pipe(Movement movement) {
+    if (movement.to().equals(movement.path())) {
       return Optional.empty();
     }
-    return Optional.of(isBackwards(entry) ? Scene.Flow.Kind.PIPE_BACKWARDS : Scene.Flow.Kind.PIPE);
+    return Optional.of(
+        isBackwards(movement) ? Scene.Flow.Kind.PIPE_BACKWARDS : Scene.Flow.Kind.PIPE);
   }
 
-  private boolean isBackwards(Ledger.Entry entry) {
-    return run(entry.path())
+  private boolean isBackwards(Movement movement) {
+    return run(movement.path())
         .filter(run -> !run.from().at().equals(run.to().at()))
-        .map(run -> entry.from().equals(run.to().at()) || entry.to().equals(run.from().at()))
+        .map(run -> movement.from().equals(run.to().at()) || movement.to().equals(run.from().at()))
         .orElse(false);
   }
 

@@ -92,13 +92,12 @@ public final class SceneWords {
   private String note(Outcome.VesselOutcome vessel) {
     double gained = vessel.volumeAfter() - vessel.volumeBefore();
     String change =
-        amounts.volume(Math.abs(gained)).startsWith("0 ")
+        !amounts.isWorthTelling(gained)
             ? "no change"
             : amounts.volumeChange(gained).replace("-", "−");
     double left = vessel.rim() - vessel.levelAfter();
-    boolean empty = !amounts.isWater(vessel.volumeAfter());
-    if (empty) {
-      return amounts.isWater(gained) ? change + ", empty" : "";
+    if (!amounts.isWorthTelling(vessel.volumeAfter())) {
+      return amounts.isWorthTelling(gained) ? change + ", empty" : "";
     }
     return change + (left > 5e-4 ? "\n" + amounts.level(left) + " below rim" : "\nfull to the rim");
   }

@@ -43,21 +43,41 @@ public final class StoryDigest {
   public List<Moment> of(List<StoryEvent> story) {
     Map<Kind, List<StoryEvent>> alike = story.stream().collect(Collectors.groupingBy(Kind::of));
     Map<Kind, Integer> told = new HashMap<>();
-    List<Moment> moments = new ArrayList<>();
+    List<Told> moments = new ArrayList<>();
     for (StoryEvent event : story) {
       List<StoryEvent> all = alike.getOrDefault(Kind.of(event), List.of());
       int number = told.merge(Kind.of(event), 1, Integer::sum);
       if (all.size() <= FEW || number <= TOLD) {
         boolean last = all.size() > FEW && number == TOLD;
-        String text = sentence.of(event) + (last ? further(all) : "");
-        moments.add(new Moment(amounts.time(event.time()), text));
+        moments.add(
+            new Told(amounts.time(event.time()), sentence.of(event), last ? further(all) : ""));
       }
+    }
+    return onceForAll(moments);
+  }
+
+  /** A moment and how often it happens again. */
+  private record Told(String time, String sentence, String again) {}
+
+  /** What follows in one breath, and happens again as often, is said to do so once. */
+  private static List<Moment> onceForAll(List<Told> told) {
+    List<Moment> moments = new ArrayList<>();
+    boolean goesOn = false;
+    for (int i = 0; i < told.size(); i++) {
+      Told here = told.get(i);
+      boolean next =
+          i + 1 < told.size()
+              && told.get(i + 1).time().equals(here.time())
+              && told.get(i + 1).again().equals(here.again());
+      String again = here.again().isEmpty() ? "" : (goesOn ? " All this" : " This") + here.again();
+      moments.add(new Moment(here.time(), here.sentence() + (next ? "" : again)));
+      goesOn = next;
     }
     return moments;
   }
 
   private String further(List<StoryEvent> all) {
-    return " This happens "
+    return " happens "
         + (all.size() - TOLD)
         + " more times, the last time after "
         + amounts.time(all.getLast().time())

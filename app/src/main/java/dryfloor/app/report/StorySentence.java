@@ -21,8 +21,8 @@ public final class StorySentence {
       case STARTS -> subject(event) + " starts" + because(event, ": ", " calls for it") + ".";
       case OPENS -> subject(event) + " opens.";
       case CLOSES -> subject(event) + " closes.";
-      case ACTS -> subject(event) + " acts" + because(event, " on the water in ", "") + ".";
-      case LETS_GO -> subject(event) + " lets go" + because(event, " on the water in ", "") + ".";
+      case ACTS -> subject(event) + " trips" + because(event, " on the water in ", "") + ".";
+      case LETS_GO -> subject(event) + " resets" + because(event, " on the water in ", "") + ".";
       case RUNS_BACKWARDS ->
           "Water runs backwards through " + the(event.subject()) + into(event) + ".";
       case TAKES_AIR_AT_OPENING ->
@@ -64,7 +64,7 @@ public final class StorySentence {
       case SILL_REACHED ->
           "The water on "
               + the(event.subject())
-              + " reaches the sill and runs on"
+              + " reaches the sill and flows over it"
               + into(event)
               + inAll(event)
               + ".";
@@ -76,7 +76,12 @@ public final class StorySentence {
   private String leaks(StoryEvent event) {
     boolean run =
         wording.installation().runs().stream().anyMatch(r -> r.id().equals(event.subject()));
-    return run ? "Water runs out of " + the(event.subject()) : subject(event) + " leaks";
+    boolean stirs =
+        wording.installation().circulationPumps().stream()
+            .anyMatch(pump -> pump.id().equals(event.subject()));
+    return run
+        ? "Water runs out of " + the(event.subject())
+        : subject(event) + (stirs ? " throws water out" : " leaks");
   }
 
   private String subject(StoryEvent event) {

@@ -1,7 +1,9 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.app.report.TextTable.Column;
+import java.util.List;
 
 /** One outcome in full. */
 public final class TellReport {
@@ -30,23 +32,43 @@ public final class TellReport {
     report.times();
     LedgerSection.write(wording, outcome, report.lines);
     report.notes();
-    CareSection.write(wording, report.lines);
+    CareSection.write(List.of(wording), report.lines);
     return report.lines.text();
   }
 
-  /** The report where there is no outcome, and why. */
-  public static String withoutAnswer(String title, Answer answer, String reason, Ink ink) {
+  /** The report where the simulation gave up. */
+  public static String withoutAnswer(String title, String reason, Wording wording, Ink ink) {
     Lines lines = new Lines(ink);
-    lines.add(ink.heading(title));
-    lines.add(ink.answer(answer));
-    lines.paragraph("", Sentences.capital(reason));
+    title(title, wording, lines);
+    NoAnswerWords words = new NoAnswerWords(wording);
+    lines.add(ink.answer(Answer.NO_ANSWER));
+    lines.paragraph("", "The simulation was given up: " + words.reason(reason) + ".");
+    lines.heading("What you can do");
+    words.advice(reason).forEach(advice -> lines.paragraph("  ", "    ", advice));
     return lines.text();
   }
 
+  /** The report on a failure that the drawing switches off. */
+  public static String skipped(String title, String reason, Wording wording, Ink ink) {
+    Lines lines = new Lines(ink);
+    title(title, wording, lines);
+    lines.add(ink.answer(Answer.SKIPPED));
+    lines.paragraph("", "The drawing switches it off: " + reason);
+    return lines.text();
+  }
+
+  private static void title(String title, Wording wording, Lines lines) {
+    lines.add(lines.ink().heading(wording.installation().name()));
+    lines.add(lines.ink().heading(title));
+  }
+
   private void head(String title) {
-    lines.add(lines.ink().heading(wording.installation().name() + " – " + title));
+    title(title, wording, lines);
     lines.add(lines.ink().answer(Answer.of(outcome)));
-    lines.paragraph("", new VerdictSentence(wording).of(outcome));
+    lines.paragraph("", Sentences.capital(new VerdictSentence(wording).explanation(outcome)));
+    List<Note.SettlesElsewhere> itself = SettledLevels.ofNormal(outcome);
+    SettledLevels.write(
+        wording, itself.isEmpty() ? SettledLevels.before(wording, outcome) : itself, lines);
   }
 
   private void times() {
@@ -63,7 +85,7 @@ public final class TellReport {
         outcome.firstWetFloor().isPresent()
             ? amounts.time(outcome.firstWetFloor().getAsDouble())
             : "never");
-    table.row("the end", EndingPhrase.of(wording, outcome.ending()));
+    table.row("the end", EndingPhrase.of(wording, outcome));
     outcome
         .dryPumps()
         .forEach(
@@ -73,11 +95,18 @@ public final class TellReport {
     lines.table(table);
   }
 
+  /** Levels that settle elsewhere stand at the head already. */
   private void notes() {
-    if (!outcome.notes().isEmpty()) {
+    NoteSentence sentence = new NoteSentence(wording);
+    List<String> sentences =
+        outcome.notes().stream()
+            .filter(note -> !(note instanceof Note.SettlesElsewhere))
+            .map(sentence::of)
+            .distinct()
+            .toList();
+    if (!sentences.isEmpty()) {
       lines.heading("Doubts and limits");
-      NoteSentence sentence = new NoteSentence(wording);
-      outcome.notes().forEach(note -> lines.paragraph("  ", "    ", sentence.of(note)));
+      sentences.forEach(note -> lines.paragraph("  ", "    ", note));
     }
   }
 }

@@ -62,7 +62,7 @@ final class TextTable {
         .toList();
   }
 
-  /** The lines, headings first and in the ink of headings. */
+  /** The lines, headings first and in the ink of headings; a table may do without headings. */
   List<String> lines(Ink ink) {
     List<String> lines = new ArrayList<>();
     for (List<String> row : rows) {
@@ -73,7 +73,8 @@ final class TextTable {
       String text = line.toString().stripTrailing();
       lines.add(lines.isEmpty() ? ink.faint(text) : text);
     }
-    return lines;
+    boolean headed = columns.stream().anyMatch(column -> !column.heading().isEmpty());
+    return headed ? lines : lines.subList(1, lines.size());
   }
 
   private String padded(String cell, int column) {

@@ -10,7 +10,13 @@ import java.util.List;
 public final class VerdictSentence {
 
   /** Nobody has time to act within this (s). */
-  private static final double AT_ONCE = 1;
+  static final double AT_ONCE = 1;
+
+  /** Less than half a millimetre (m) of water is no depth. */
+  static final double FILM = 5e-4;
+
+  private static final double AN_HOUR = 3600;
+  private static final double MILLIMETRE = 1e-3;
 
   private final Wording wording;
 
@@ -21,31 +27,35 @@ public final class VerdictSentence {
 
   /** Verdict, what it means in water, and whether it goes on. */
   public String of(Outcome outcome) {
-    String verdict =
+    return Answer.of(outcome).word() + ": " + explanation(outcome);
+  }
+
+  /** What the verdict means in water, and whether it goes on; to follow on a colon. */
+  String explanation(Outcome outcome) {
+    String explanation =
         switch (outcome.verdict()) {
-          case WET -> "WET: " + wet(outcome);
-          case CAUGHT -> "CAUGHT: " + caught(outcome);
-          case DRY -> "DRY: nothing leaves its vessel. " + closest(outcome);
+          case WET -> wet(outcome);
+          case CAUGHT -> caught(outcome);
+          case DRY -> "nothing leaves its vessel. " + closest(outcome);
         };
-    return (verdict + goesOn(outcome)).strip();
+    return (explanation + goesOn(outcome)).strip();
   }
 
   private String wet(Outcome outcome) {
     List<String> floors =
-        outcome.floors().stream()
-            .filter(floor -> floor.received() > 0 || floor.firstWet().isPresent())
+        Whereabouts.reached(wording, outcome).stream()
             .sorted(Comparator.comparingDouble(floor -> floor.firstWet().orElse(Double.MAX_VALUE)))
             .map(floor -> floor(floor, runsOnTo(outcome, floor.id())))
             .toList();
     String first =
         outcome.firstWetFloor().isPresent()
-            ? ", " + first(outcome.firstWetFloor().getAsDouble())
+            ? ", the first " + first(outcome.firstWetFloor().getAsDouble())
             : "";
     String beyond =
-        outcome.beyond() > 0
+        amounts().isWorthTelling(outcome.beyond())
             ? " " + amounts().volume(outcome.beyond()) + " of it run on beyond the drawing."
             : "";
-    return (floors.isEmpty() ? "a floor gets water" : Sentences.enumerate(floors))
+    return (floors.isEmpty() ? "water runs beyond the drawing" : Sentences.enumerate(floors))
         + first
         + "."
         + beyond;
@@ -60,32 +70,36 @@ public final class VerdictSentence {
   }
 
   private String first(double time) {
-    return time < AT_ONCE ? "at once" : "first after " + amounts().time(time);
+    return time < AT_ONCE ? "at once" : "after " + amounts().time(time);
   }
 
   private String floor(Outcome.FloorOutcome floor, boolean fromOtherFloor) {
-    String depth =
-        floor.depth() >= 5e-4
-            ? ", " + amounts().level(floor.depth()) + " deep"
-            : floor.volume() < floor.received() / 2 ? " and run off again" : ", a thin film";
+    String stands =
+        floor.depth() >= FILM
+            ? " (" + amounts().level(floor.depth()) + " deep)"
+            : floor.volume() < floor.received() / 2 ? " and run off again" : " (a thin film)";
     return amounts().volume(floor.received())
-        + (fromOtherFloor ? " run on to " : " reach ")
+        + (fromOtherFloor ? " of it run on to " : " reach ")
         + wording.names().the(floor.id())
-        + depth;
+        + stands;
   }
 
   private String caught(Outcome outcome) {
     List<String> takers =
         Whereabouts.catches(wording, outcome).stream()
-            .map(
-                taken ->
-                    wording.names().the(taken.id()) + " takes " + amounts().volume(taken.volume()))
+            .map(taken -> wording.names().the(taken.id()) + takes(taken))
             .toList();
     String what =
         takers.isEmpty()
             ? "what leaves its vessel is caught and has run off"
             : Sentences.enumerate(takers);
     return what + ". No floor gets wet.";
+  }
+
+  /** A drain takes, a basin holds. */
+  private String takes(Outcome.Passed taken) {
+    boolean basin = Whereabouts.isBasin(wording, taken.id());
+    return (basin ? " holds " : " takes ") + amounts().volume(taken.volume());
   }
 
   private String closest(Outcome outcome) {
@@ -96,9 +110,10 @@ public final class VerdictSentence {
                 wording.names().theAtStart(vessel)
                     + " comes closest: "
                     + amounts().level(margin.freeboard())
-                    + " below its rim"
-                    + (margin.time() > 0 ? " after " + amounts().time(margin.time()) : "")
-                    + ".")
+                    + " below its rim "
+                    + (margin.time() < AT_ONCE
+                        ? "from the beginning."
+                        : "after " + amounts().time(margin.time()) + "."))
         .findFirst()
         .orElse("");
   }
@@ -107,25 +122,29 @@ public final class VerdictSentence {
     return switch (outcome.ending()) {
       case Ending.Continues continues -> continues(continues);
       case Ending.Repeats repeats ->
-          " It repeats itself every " + amounts().time(repeats.period()) + " from then on.";
-      case Ending.StillMoving moving ->
-          " It has not come to rest after "
-              + amounts().time(moving.time())
-              + ": "
-              + wording.names().the(moving.place())
-              + (moving.speed() > 0 ? " still rises" : " still falls")
-              + " by "
-              + amounts().level(Math.abs(moving.speed()) * 3600)
-              + " an hour.";
+          " From then on it repeats itself every " + amounts().time(repeats.period()) + ".";
+      case Ending.StillMoving moving -> moves(moving);
       case Ending.AtRest rest -> "";
     };
+  }
+
+  private String moves(Ending.StillMoving moving) {
+    double hourly = Math.abs(moving.speed()) * AN_HOUR;
+    return " It has not come to rest after "
+        + amounts().time(moving.time())
+        + ": "
+        + wording.names().the(moving.place())
+        + (moving.speed() > 0 ? " still rises by " : " still falls by ")
+        + (hourly < MILLIMETRE ? "less than " : "")
+        + amounts().level(Math.max(hourly, MILLIMETRE))
+        + " an hour.";
   }
 
   private String continues(Ending.Continues continues) {
     double away = wording.installation().conditions().away();
     return " It goes on at "
         + amounts().hourlyFlow(continues.rate())
-        + " until somebody comes; this is how much it is after "
+        + " until somebody comes; these are the amounts after "
         + amounts().hours(away)
         + ".";
   }

@@ -4,6 +4,8 @@ import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** Where the water ended up, in the few words that a line of a table has room for. */
@@ -13,20 +15,26 @@ final class Whereabouts {
 
   private Whereabouts() {}
 
-  /** "34 L cellar floor, 5 L beyond the drawing"; what was caught; or that nothing left. */
+  /** "34 L on cellar floor, 5 L across hall floor"; what was caught; or that nothing left. */
   static String of(Wording wording, Outcome outcome) {
     return switch (outcome.verdict()) {
       case WET -> onFloors(wording, outcome) + goesOn(wording, outcome.ending());
-      case CAUGHT -> named(wording, catches(wording, outcome));
+      case CAUGHT -> caught(wording, outcome);
       case DRY -> "all in its vessels";
     };
   }
 
-  /** "sump 12 mm left", or how far above its rim it stood. */
-  static String margin(Wording wording, Outcome outcome) {
+  /**
+   * "sump 12 mm left", or that it ran over; the vessel that is closest to its rim when all is well
+   * is not named again where nothing came closer.
+   */
+  static String margin(Wording wording, Outcome outcome, Outcome normal) {
     Outcome.Margin margin = outcome.margin();
     if (margin.vessel().isEmpty()) {
       return "";
+    }
+    if (isAsNormal(outcome, normal)) {
+      return "as normal";
     }
     String vessel = wording.names().small(margin.vessel().get());
     return margin.freeboard() > 0
@@ -34,38 +42,91 @@ final class Whereabouts {
         : vessel + " over its rim";
   }
 
-  /** When it matters: the first wet floor, the first spill, or the highest level. */
-  static String time(Wording wording, Outcome outcome) {
-    double time =
-        outcome.firstWetFloor().orElse(outcome.firstSpill().orElse(outcome.margin().time()));
-    return wording.amounts().time(time);
+  private static boolean isAsNormal(Outcome outcome, Outcome normal) {
+    Outcome.Margin margin = outcome.margin();
+    return margin.vessel().equals(normal.margin().vessel())
+        && margin.freeboard() > normal.margin().freeboard() - VerdictSentence.FILM;
   }
 
-  /** What basins gained and drains took, most first. */
+  /** When it matters; nothing where nothing left its vessel and no level came closer to a rim. */
+  static String when(Wording wording, Outcome outcome, Outcome normal) {
+    boolean leaves =
+        switch (outcome.verdict()) {
+          case WET, CAUGHT -> true;
+          case DRY -> false;
+        };
+    return leaves || !isAsNormal(outcome, normal) ? time(wording, outcome) : "";
+  }
+
+  /** When it matters: the first wet floor, the first spill, or the highest level. */
+  private static String time(Wording wording, Outcome outcome) {
+    double time =
+        outcome.firstWetFloor().orElse(outcome.firstSpill().orElse(outcome.margin().time()));
+    return time < VerdictSentence.AT_ONCE ? "at once" : wording.amounts().time(time);
+  }
+
+  /** What basins hold and drains took, most first; dribbles only where there is no more. */
   static List<Outcome.Passed> catches(Wording wording, Outcome outcome) {
     Stream<Outcome.Passed> basins =
         outcome.vessels().stream()
             .filter(vessel -> isBasin(wording, vessel.id()))
             .map(v -> new Outcome.Passed(v.id(), v.volumeAfter() - v.volumeBefore()));
-    return mostFirst(wording, Stream.concat(basins, outcome.drained().stream()));
+    return telling(
+        wording,
+        Stream.concat(basins, outcome.drained().stream())
+            .filter(place -> place.volume() > 0 && wording.amounts().isWater(place.volume()))
+            .sorted(Comparator.comparingDouble(Outcome.Passed::volume).reversed())
+            .toList(),
+        Outcome.Passed::volume);
+  }
+
+  /** The floors that got water, most first; dribbles only where there is no more. */
+  static List<Outcome.FloorOutcome> reached(Wording wording, Outcome outcome) {
+    return telling(
+        wording,
+        outcome.floors().stream()
+            .filter(floor -> floor.received() > 0 || floor.firstWet().isPresent())
+            .sorted(Comparator.comparingDouble(Outcome.FloorOutcome::received).reversed())
+            .toList(),
+        Outcome.FloorOutcome::received);
+  }
+
+  /** What is worth telling, else what is water at all, else everything. */
+  private static <P> List<P> telling(Wording wording, List<P> places, ToDoubleFunction<P> volume) {
+    List<P> worth = where(places, p -> wording.amounts().isWorthTelling(volume.applyAsDouble(p)));
+    List<P> water = where(places, p -> wording.amounts().isWater(volume.applyAsDouble(p)));
+    return worth.isEmpty() ? (water.isEmpty() ? places : water) : worth;
+  }
+
+  private static <P> List<P> where(List<P> places, Predicate<P> condition) {
+    return places.stream().filter(condition).toList();
   }
 
   /** Wettest first; a floor that most of its water has left again is told by what passed. */
   private static String onFloors(Wording wording, Outcome outcome) {
     List<String> phrases =
-        outcome.floors().stream()
-            .filter(floor -> wording.amounts().isWater(floor.received()))
-            .sorted(Comparator.comparingDouble(Outcome.FloorOutcome::received).reversed())
-            .map(floor -> onFloor(wording, floor))
-            .toList();
-    return some(phrases);
+        reached(wording, outcome).stream().map(floor -> onFloor(wording, floor)).toList();
+    return phrases.isEmpty()
+        ? wording.amounts().volume(outcome.beyond()) + " ran beyond the drawing"
+        : some(phrases);
   }
 
   private static String onFloor(Wording wording, Outcome.FloorOutcome floor) {
     boolean passed = floor.volume() < floor.received() / 2;
     return wording.amounts().volume(passed ? floor.received() : floor.volume())
-        + (passed ? " over " : " ")
+        + (passed ? " across " : " on ")
         + wording.names().small(floor.id());
+  }
+
+  private static String caught(Wording wording, Outcome outcome) {
+    return some(
+        catches(wording, outcome).stream()
+            .map(
+                place ->
+                    wording.amounts().volume(place.volume())
+                        + (isBasin(wording, place.id()) ? " in " : " to ")
+                        + wording.names().small(place.id()))
+            .toList());
   }
 
   private static String goesOn(Wording wording, Ending ending) {
@@ -74,31 +135,13 @@ final class Whereabouts {
         : "";
   }
 
-  private static List<Outcome.Passed> mostFirst(Wording wording, Stream<Outcome.Passed> places) {
-    return places
-        .filter(place -> place.volume() > 0 && wording.amounts().isWater(place.volume()))
-        .sorted(Comparator.comparingDouble(Outcome.Passed::volume).reversed())
-        .toList();
-  }
-
-  private static String named(Wording wording, List<Outcome.Passed> places) {
-    return some(
-        places.stream()
-            .map(
-                place ->
-                    wording.amounts().volume(place.volume())
-                        + " "
-                        + wording.names().small(place.id()))
-            .toList());
-  }
-
   private static String some(List<String> phrases) {
     int unnamed = phrases.size() - PLACES_NAMED;
     return String.join(", ", phrases.subList(0, Math.min(PLACES_NAMED, phrases.size())))
         + (unnamed > 0 ? " and " + unnamed + " more" : "");
   }
 
-  private static boolean isBasin(Wording wording, String id) {
+  static boolean isBasin(Wording wording, String id) {
     return wording.installation().vessels().stream()
         .anyMatch(vessel -> vessel.id().equals(id) && vessel.isBasin());
   }

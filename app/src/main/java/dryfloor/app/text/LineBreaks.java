@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** Breaks text between words, but never between a number and its unit. */
 public final class LineBreaks {
 
-  private static final Pattern NUMBER = Pattern.compile("[-+−±]?[0-9.]+");
+  private static final Pattern NUMBER = Pattern.compile("\\(?[-+−±]?[0-9.]+");
 
   private LineBreaks() {}
 

@@ -2,9 +2,13 @@ package dryfloor.app.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.app.sample.SampleInstallation;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +55,34 @@ class BadInputTest {
     assertThat(desk.err()).contains("there is no such file");
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "check FILE extra --json | there is no such file",
+        "tell FILE normal extra  | 'extra' is one word too many",
+        "list FILE --json        | there is no option '--json' here",
+        "draw FILE -o FOLDER     | it is a folder; name a file in it",
+        "draw FILE -o ''         | its name is empty",
+        "new -o ''               | its name is empty",
+        "check ''                | the name of the file is empty",
+        "tell '' normal          | the name of the file is empty",
+        "tell FILE xyzzyx        | no failure is called 'xyzzyx'; 'dryfloor list FILE' lists",
+        "check /dev/null         | /dev/null is no ordinary file"
+      })
+  void whatIsOddInTheQuestionIsSaidInPlainWords(String line, String complaint) throws IOException {
+    String file = DrawingFiles.sound(folder, "shop.json").toString();
+    String[] words =
+        Arrays.stream(line.split(" ", -1))
+            .map(word -> word.equals("FILE") ? file : word)
+            .map(word -> word.equals("FOLDER") ? folder.toString() : word)
+            .map(word -> word.equals("''") ? "" : word)
+            .toArray(String[]::new);
+    Desk desk = new Desk();
+    assertThat(desk.run(words)).isEqualTo(2);
+    assertThat(desk.err()).contains(complaint);
+  }
+
   @Test
   void anEmptyFolderIsToldSimply() {
     Desk desk = new Desk();
@@ -87,6 +119,51 @@ class BadInputTest {
     Desk desk = new Desk();
     assertThat(desk.run(line.split(" ", -1))).isEqualTo(2);
     assertThat(desk.err()).startsWith("dryfloor: ").doesNotContain("\tat ");
+  }
+
+  @Test
+  void theUnitsToChooseFromAreToldAsTheyAreTyped() throws IOException {
+    String file = DrawingFiles.sound(folder, "shop.json").toString();
+    Desk desk = new Desk();
+    assertThat(desk.run("check", file, "--units", "furlong")).isEqualTo(2);
+    assertThat(desk.err()).contains("'furlong' are no units to answer in; it can be metric or us");
+    assertThat(new Desk().run("check", file, "--units", "US")).isZero();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "-1", "65", "many", "1.5", "99999999999"})
+  void theNumberOfThreadsIsSensible(String count) throws IOException {
+    String file = DrawingFiles.sound(folder, "shop.json").toString();
+    Desk desk = new Desk();
+    assertThat(desk.run("check", file, "--threads", count)).isEqualTo(2);
+    assertThat(desk.err()).contains("'" + count + "' is no whole number from 1 to 64");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"check", "list"})
+  void aDrawingInWhichNothingCanFailLeavesNothingToJudge(String command) throws IOException {
+    Path file = Files.writeString(folder.resolve("dry.json"), DrawingFiles.ONE_DRY_TRAY);
+    Desk desk = new Desk();
+    assertThat(desk.run(command, file.toString())).isEqualTo(2);
+    assertThat(desk.out()).isEmpty();
+    assertThat(desk.err()).contains("there is nothing to judge: nothing in this drawing can fail");
+  }
+
+  @Test
+  void aDrawingThatSwitchesEveryFailureOffLeavesNothingToJudge() throws IOException {
+    Desk asked = new Desk();
+    String skipped =
+        asked.failures(SampleInstallation.get()).stream()
+            .map(FailureNames::id)
+            .map(id -> "{ \"failure\": \"" + id + "\", \"reason\": \"trust\" }")
+            .collect(Collectors.joining(",", "\"failures\": { \"skipped\": [", "] }, \"name\""));
+    Path file =
+        Files.writeString(
+            folder.resolve("trusting.json"),
+            SampleInstallation.text().replaceFirst("\"name\"", skipped));
+    Desk desk = new Desk();
+    assertThat(desk.run("check", file.toString())).isEqualTo(2);
+    assertThat(desk.err()).contains("the drawing switches off every failure");
   }
 
   @ParameterizedTest

@@ -45,7 +45,8 @@ class CheckCommandTest {
   void noAnswerIsNeverDry() throws IOException {
     Desk desk = new Desk().answers(DRY, OPEN);
     assertThat(desk.run("check", drawing())).isEqualTo(3);
-    assertThat(desk.out()).contains("no answer for 1", "it took too long");
+    assertThat(desk.out())
+        .contains("no answer for 1", "it took too long", "Treat these as wet until");
   }
 
   @Test
@@ -54,10 +55,12 @@ class CheckCommandTest {
     desk.run("check", drawing());
     assertThat(desk.out())
         .contains("4 failures: 1 wet, 1 caught, 1 dry, 1 skipped.")
-        .containsSubsequence("▲ WET", "34 L plant room floor", "◐ CAUGHT", "● DRY")
-        .contains("sump 12 mm left")
+        .containsSubsequence("▲ WET", "34 L on plant room floor", "◐ CAUGHT", "● DRY")
+        .contains("When all is well the sump comes closest to its rim: 12 mm left.")
+        .containsPattern(
+            "● DRY +Power lost in the whole building +all in its vessels +as normal\\n")
         .contains("laminated glass")
-        .contains("the sump settles 13 mm above the level drawn");
+        .contains("The drawing shows the sump at 260 mm; running, it settles at 273 mm.");
   }
 
   @Test
@@ -71,7 +74,7 @@ class CheckCommandTest {
   void usReadersGetGallonsAndInches() throws IOException {
     Desk desk = new Desk().answers(WET);
     desk.run("check", drawing(), "--units", "us");
-    assertThat(desk.out()).contains("9.0 gal plant room floor").doesNotContain(" L ");
+    assertThat(desk.out()).contains("9.0 gal on plant room floor").doesNotContain(" L ");
   }
 
   @Test
@@ -108,6 +111,19 @@ class CheckCommandTest {
   }
 
   @Test
+  void whatToTakeCareOfIsSaidOnceForSeveralDrawings() throws IOException {
+    DrawingFiles.sound(folder, "a.json");
+    DrawingFiles.sound(folder, "b.json");
+    Desk desk = new Desk().answers(DRY);
+    assertThat(desk.run("check", folder.toString())).isZero();
+    assertThat(desk.out())
+        .containsOnlyOnce("Take care")
+        .containsOnlyOnce("Electricity:")
+        .containsOnlyOnce("This is an engineering estimate")
+        .containsSubsequence("All drawings", "a.json", "b.json", "Take care");
+  }
+
+  @Test
   void theTimeAwayIsPassedOn() throws IOException {
     Desk desk = new Desk();
     desk.run("check", drawing(), "--away", "14d");
@@ -119,7 +135,7 @@ class CheckCommandTest {
     Desk desk = new Desk().spillsWhenAllIsWell();
     assertThat(desk.run("check", drawing())).isEqualTo(2);
     assertThat(desk.err())
-        .contains("does not work even when all is well: the display spills; lower it")
+        .contains("normal operation is not sound: the display spills; lower it")
         .contains("The sump stands at its rim and begins to spill into the sump tray: 116 L");
   }
 
@@ -154,6 +170,19 @@ class CheckCommandTest {
     Desk desk = new Desk().breaksDown();
     assertThat(desk.run("check", drawing())).isEqualTo(3);
     assertThat(desk.err()).contains("the bend is bent").doesNotContain("\tat ");
+  }
+
+  @Test
+  void tooLittleMemoryIsNoAnswerAndSaysWhatHelps() throws IOException {
+    for (String command : new String[] {"check", "tell", "draw"}) {
+      Desk desk = new Desk().runsOutOfMemory();
+      String line = command.equals("check") ? "check FILE" : command + " FILE normal";
+      assertThat(desk.run(line.replace("FILE", drawing()).split(" ", -1))).isEqualTo(3);
+      assertThat(desk.err())
+          .contains(
+              "needs more memory than the program may take", "DRYFLOOR_MEMORY=2g", "--threads 1")
+          .doesNotContain("\tat ");
+    }
   }
 
   @Test

@@ -11,8 +11,8 @@ import dryfloor.app.report.Ink;
 import dryfloor.app.sample.SampleOutcome;
 import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
-import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.Writer;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +28,9 @@ final class Desk implements Analyst {
       List.of(answered(new Failure.BuildingLosesPower(), SampleOutcome.dry()));
   private Optional<BaselineProblem> problem = Optional.empty();
   private Optional<RuntimeException> breakdown = Optional.empty();
+  private boolean outOfMemory;
+  private Writer target = out;
+  private boolean piped;
   private double awayAsked;
 
   static FailureResult answered(Failure failure, Outcome outcome) {
@@ -51,6 +54,18 @@ final class Desk implements Analyst {
     return this;
   }
 
+  Desk runsOutOfMemory() {
+    outOfMemory = true;
+    return this;
+  }
+
+  /** Whose output can't be written, and why. */
+  Desk withOutput(Writer other, boolean isPiped) {
+    target = other;
+    piped = isPiped;
+    return this;
+  }
+
   Desk in(Ink other) {
     ink = other;
     return this;
@@ -62,13 +77,10 @@ final class Desk implements Analyst {
   }
 
   int run(String... arguments) {
-    Surface surface = new Surface(new PrintWriter(out), new PrintWriter(err), ink, ink, false);
-    int code =
-        CommandLines.at(new Workplace(InstallationFile::read, this, surface), environment)
-            .execute(arguments);
-    surface.out().flush();
-    surface.err().flush();
-    return code;
+    Surface surface =
+        new Surface(new Output(target, piped), new Output(err, false), ink, ink, false);
+    return new CommandLines(new Workplace(InstallationFile::read, this, surface), environment)
+        .run(arguments);
   }
 
   String out() {
@@ -110,6 +122,9 @@ final class Desk implements Analyst {
 
   private void stumble(Installation installation) throws BaselineProblem {
     awayAsked = installation.conditions().away();
+    if (outOfMemory) {
+      throw new OutOfMemoryError("Java heap space");
+    }
     if (breakdown.isPresent()) {
       throw breakdown.get();
     }

@@ -26,7 +26,7 @@ class TellAndDrawCommandTest {
     assertThat(desk.out())
         .containsSubsequence(
             "▲ WET",
-            "WET: 34 L reach the plant room floor, 3 mm deep, first after 2 min 10 s.",
+            "34 L reach the plant room floor (3 mm deep), the first after 2 min 10 s.",
             "What happens",
             "1 min 35 s",
             "The sump stands at its rim",
@@ -43,7 +43,7 @@ class TellAndDrawCommandTest {
             "Drains took",
             "12 L",
             "Times",
-            "at rest after 4 min",
+            "levels within 1 mm of their end after 4 min",
             "Where the water went",
             "through the return line",
             "245 L",
@@ -57,6 +57,11 @@ class TellAndDrawCommandTest {
   @Test
   void theBeginningOfAnIdIsEnough() throws IOException {
     assertThat(new Desk().run("tell", drawing(), "power-lost")).isZero();
+  }
+
+  @Test
+  void aNameInFullIsMeantEvenWhereLongerOnesBeginWithIt() throws IOException {
+    assertThat(new Desk().run("tell", drawing(), "Overflow teeth clogged")).isZero();
   }
 
   @Test
@@ -78,7 +83,7 @@ class TellAndDrawCommandTest {
   void normalOperationIsToldToo() throws IOException {
     Desk desk = new Desk();
     assertThat(desk.run("tell", drawing(), "normal")).isZero();
-    assertThat(desk.out()).contains("normal operation", "DRY: nothing leaves its vessel");
+    assertThat(desk.out()).contains("Normal operation", "● DRY", "Nothing leaves its vessel");
   }
 
   @Test
@@ -93,9 +98,15 @@ class TellAndDrawCommandTest {
   @Test
   void aMissingAnswerSaysWhy() throws IOException {
     Desk desk =
-        new Desk().answers(new FailureResult.Unanswered(new Failure.NobodyComesBack(), "too long"));
+        new Desk()
+            .answers(
+                new FailureResult.Unanswered(
+                    new Failure.NobodyComesBack(),
+                    "it went on without settling; at 7265.250 s, with most going on in 'sump'"));
     assertThat(desk.run("tell", drawing(), "power-lost")).isEqualTo(3);
-    assertThat(desk.out()).contains("? NO ANSWER", "Too long");
+    assertThat(desk.out())
+        .contains("? NO ANSWER", "it went on without settling; after 2 h 1 min", "the sump.")
+        .containsSubsequence("What you can do", "Treat this failure as wet", "--away 108min");
   }
 
   @Test

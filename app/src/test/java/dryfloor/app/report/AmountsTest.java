@@ -15,6 +15,10 @@ class AmountsTest {
   @CsvSource({
     "0, 0 L, 0 gal",
     "4e-8, 0 L, 0 gal",
+    "1e-6, under 10 mL, under 0.01 gal",
+    "0.000026, 26 mL, under 0.01 gal",
+    "0.000572, 570 mL, 0.15 gal",
+    "-0.000563, -560 mL, -0.15 gal",
     "0.00034, 340 mL, 0.09 gal",
     "0.0009999, 1.0 L, 0.26 gal",
     "0.0021, 2.1 L, 0.55 gal",
@@ -40,7 +44,23 @@ class AmountsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"12, 12 L/h, 3.2 gal/h", "0.5, 0.5 L/h, 0.1 gal/h"})
+  @CsvSource({
+    "0.000008, 0 L, 0 L",
+    "-0.000008, 0 L, 0 L",
+    "0.00006, 60 mL, +60 mL",
+    "0.0021, 2.1 L, +2.1 L"
+  })
+  void noTableNeedsADribble(double volume, String tabled, String change) {
+    assertThat(METRIC.tabled(volume)).isEqualTo(tabled);
+    assertThat(METRIC.volumeChange(volume)).isEqualTo(change);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0.04, under 0.1 L/h, under 0.1 gal/h",
+    "12, 12 L/h, 3.2 gal/h",
+    "0.5, 0.5 L/h, 0.1 gal/h"
+  })
   void flowsThatGoOnAreToldByTheHour(double litresPerHour, String metric, String us) {
     double flow = litresPerHour * 1e-3 / 3600;
     assertThat(METRIC.hourlyFlow(flow)).isEqualTo(metric);

@@ -20,8 +20,8 @@ class NoteSentenceTest {
         Arguments.of(new Note.CrestAtVapourPressure("return-line"), "the water boils there"),
         Arguments.of(new Note.MayFloat("sump"), "The sump could float up"),
         Arguments.of(
-            new Note.SettlesElsewhere("sump", 1.0, 0.97),
-            "the sump settles 30 mm below the level drawn"));
+            new Note.SettlesElsewhere("sump", -2.42, -2.407),
+            "The drawing shows the sump at 260 mm; running, it settles at 273 mm."));
   }
 
   @ParameterizedTest

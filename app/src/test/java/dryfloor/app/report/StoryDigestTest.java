@@ -25,6 +25,25 @@ class StoryDigestTest {
   }
 
   @Test
+  void whatHappensInOneBreathIsSaidToGoOnOnce() {
+    List<StoryEvent> story =
+        IntStream.range(0, 9)
+            .boxed()
+            .flatMap(
+                i ->
+                    Stream.of(
+                        SampleOutcome.event(60 * i, What.ACTS, "top-off-switch", "sump", -1),
+                        SampleOutcome.event(60 * i, What.STARTS, "top-off-pump", "", -1)))
+            .toList();
+    assertThat(digest(story).stream().map(StoryDigest.Moment::sentence))
+        .containsExactly(
+            "The top-off switch trips on the water in the sump.",
+            "The top-off pump starts.",
+            "The top-off switch trips on the water in the sump.",
+            "The top-off pump starts. All this happens 7 more times, the last time after 8 min.");
+  }
+
+  @Test
   void aFewTimesAreToldOneByOne() {
     assertThat(digest(cycles(4))).hasSize(8);
   }

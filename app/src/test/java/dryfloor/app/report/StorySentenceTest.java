@@ -42,12 +42,18 @@ class StorySentenceTest {
         "SPILLS | sump | tray | -1"
             + "| The sump stands at its rim and begins to spill into the sump tray.",
         "SILL_REACHED | hall | beyond | 0.5"
-            + "| The water on the hall floor reaches the sill and runs on beyond the drawing:"
+            + "| The water on the hall floor reaches the sill and flows over it beyond the drawing:"
             + " 500 L in all.",
         "RUNS_BACKWARDS | return-line | sump | -1"
             + "| Water runs backwards through the return line into the sump.",
         "SIPHON_BREAKS | return-break | return-line | -1"
             + "| The siphon break lets air in and stops the flow in the return line.",
+        "SILL_REACHED | hall | plant-room | -1"
+            + "| The water on the hall floor reaches the sill and flows over it onto the plant room"
+            + " floor.",
+        "ACTS | top-off-switch | sump | -1 | The top-off switch trips on the water in the sump.",
+        "LETS_GO | top-off-switch | sump | -1"
+            + "| The top-off switch resets on the water in the sump.",
         "STOPS | return-pump | '' | -1 | The return pump stops.",
         "STOPS | top-off-pump | top-off-switch | -1"
             + "| The top-off pump stops: the top-off switch has switched it off."

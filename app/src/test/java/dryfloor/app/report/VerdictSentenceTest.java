@@ -13,14 +13,14 @@ class VerdictSentenceTest {
   @Test
   void aWetFloorComesWithLitresDepthAndTime() {
     assertThat(say(SampleOutcome.wet(), Units.METRIC))
-        .isEqualTo("WET: 34 L reach the plant room floor, 3 mm deep, first after 2 min 10 s.");
+        .isEqualTo("WET: 34 L reach the plant room floor (3 mm deep), the first after 2 min 10 s.");
   }
 
   @Test
   void americansHearGallonsAndInches() {
     assertThat(say(SampleOutcome.wet(), Units.US))
         .isEqualTo(
-            "WET: 9.0 gal reach the plant room floor, 0.12 in deep, first after 2 min 10 s.");
+            "WET: 9.0 gal reach the plant room floor (0.12 in deep), the first after 2 min 10 s.");
   }
 
   @Test
@@ -28,7 +28,7 @@ class VerdictSentenceTest {
     assertThat(say(SampleOutcome.endless(), Units.METRIC))
         .endsWith(
             "5.0 L of it run on beyond the drawing."
-                + " It goes on at 12 L/h until somebody comes; this is how much it is"
+                + " It goes on at 12 L/h until somebody comes; these are the amounts"
                 + " after 72 h.");
   }
 
@@ -36,8 +36,8 @@ class VerdictSentenceTest {
   void whatIsCaughtIsToldByWhoTakesIt() {
     assertThat(say(SampleOutcome.caught(), Units.METRIC))
         .isEqualTo(
-            "CAUGHT: the sump tray takes 22 L and the gully in the cellar takes 3.0 L. No floor"
-                + " gets wet. It repeats itself every 1 min 30 s from then on.");
+            "CAUGHT: the sump tray holds 22 L and the gully in the cellar takes 3.0 L. No floor"
+                + " gets wet. From then on it repeats itself every 1 min 30 s.");
   }
 
   @Test

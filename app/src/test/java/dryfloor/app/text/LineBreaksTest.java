@@ -13,6 +13,12 @@ class LineBreaksTest {
   }
 
   @Test
+  void aDepthInBracketsStaysWithItsUnit() {
+    assertThat(LineBreaks.broken("the floor (3 mm deep)", 13, String::length))
+        .containsExactly("the floor", "(3 mm deep)");
+  }
+
+  @Test
   void aWordThatIsTooWideStandsAlone() {
     assertThat(LineBreaks.broken("a waterproofing b", 5, String::length))
         .containsExactly("a", "waterproofing", "b");

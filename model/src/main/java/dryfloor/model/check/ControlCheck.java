@@ -7,6 +7,7 @@ import dryfloor.model.Installation;
 import dryfloor.model.element.Circuit;
 import dryfloor.model.element.CirculationPump;
 import dryfloor.model.element.Control;
+import dryfloor.model.part.Part;
 import dryfloor.model.part.Power;
 import java.util.Optional;
 import java.util.Set;
@@ -54,7 +55,10 @@ final class ControlCheck {
 
   private void check(Control control) {
     switch (control) {
-      case Control.LevelSwitch level -> checkLevels(level);
+      case Control.LevelSwitch level -> {
+        checkLevels(level);
+        checkCalls(level);
+      }
       case Control.LeakSensor sensor -> checkSensor(sensor);
       case Control.Timer timer -> {}
       case Control.HandSwitch hand -> {}
@@ -95,6 +99,25 @@ final class ControlCheck {
           field,
           "the level lies below the bottom of '" + level.vessel() + "'",
           "a level between its inside bottom and its rim");
+    }
+  }
+
+  /** A switch that calls for water must get some. */
+  private void checkCalls(Control.LevelSwitch level) {
+    boolean calls =
+        switch (level.action()) {
+          case FILLS, EMPTIES -> true;
+          case STOPS_WHEN_HIGH, STOPS_WHEN_LOW -> false;
+        };
+    for (int i = 0; calls && i < level.drives().size(); i++) {
+      if (drawing.parts().get(level.drives().get(i)) instanceof Part.Valve valve
+          && valve.opening() == 0) {
+        findings.error(
+            level.id(),
+            "drives[" + i + "]",
+            "'" + valve.id() + "' is open by 0 % when it is called for, so nothing ever flows",
+            "opening is how far it opens when called for, such as 100 %; without a call it is shut");
+      }
     }
   }
 

@@ -5,6 +5,7 @@ import dryfloor.model.element.Element;
 import dryfloor.model.element.Floor;
 import dryfloor.model.element.Run;
 import dryfloor.model.element.RunEnd;
+import dryfloor.model.element.Storey;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.part.Part;
 import java.util.ArrayList;
@@ -66,6 +67,10 @@ record Drawing(
 
   Optional<Floor> floor(String id) {
     return Optional.ofNullable(floors.get(id));
+  }
+
+  Optional<Storey> storey(String id) {
+    return installation.storeys().stream().filter(storey -> storey.id().equals(id)).findFirst();
   }
 
   /** Elevation of a vessel's inside bottom or of a floor (m); not a number for anything else. */

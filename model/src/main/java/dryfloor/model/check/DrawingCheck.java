@@ -33,6 +33,7 @@ public final class DrawingCheck {
     new WeirCheck(drawing, findings).run();
     new RunCheck(drawing, findings).run();
     new PartCheck(drawing, findings).run();
+    new LandingCheck(drawing, findings).run();
     new ControlCheck(drawing, findings).run();
     new OutsideCheck(drawing, findings).run();
     return findings.all();

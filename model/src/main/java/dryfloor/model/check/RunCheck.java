@@ -35,7 +35,8 @@ final class RunCheck {
             run.id(),
             "standsIn",
             "the run does not say where it spills if it comes apart",
-            "name the basin or floor below it; without, its water counts as beyond the drawing");
+            "name the basin or floor below it; without, its water is taken to land beside the vessel at"
+                + " its nearer end");
       }
     }
   }

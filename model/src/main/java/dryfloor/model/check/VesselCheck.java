@@ -3,6 +3,7 @@ package dryfloor.model.check;
 import static dryfloor.model.check.Findings.exceeds;
 import static dryfloor.model.check.Findings.length;
 
+import dryfloor.model.element.Storey;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.shape.Shape;
 import java.util.ArrayList;
@@ -10,12 +11,16 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Checks levels, contents and rims of vessels and whether they fit into what they stand in. */
 final class VesselCheck {
 
   private final Drawing drawing;
   private final Findings findings;
+
+  /** Storeys of floors and of what stands on them at last, as far as they were asked for. */
+  private final Map<String, Optional<Storey>> storeys = new HashMap<>();
 
   VesselCheck(Drawing drawing, Findings findings) {
     this.drawing = drawing;
@@ -32,6 +37,7 @@ final class VesselCheck {
       checkRim(vessel);
       checkContents(vessel);
       checkStanding(vessel);
+      checkCeiling(vessel);
       standing.computeIfAbsent(vessel.standsIn(), id -> new ArrayList<>()).add(vessel);
     }
     for (Vessel vessel : drawing.installation().vessels()) {
@@ -130,6 +136,52 @@ final class VesselCheck {
               + "', in which it stands",
           "raised is 0 mm or more above what it stands in");
     }
+    drawing
+        .vessel(vessel.standsIn())
+        .filter(outer -> !outer.isBasin() && exceeds(vessel.bottom(), outer.rim()))
+        .ifPresent(
+            outer ->
+                findings.warning(
+                    vessel.id(),
+                    "standsIn",
+                    "its bottom hangs "
+                        + length(vessel.bottom() - outer.rim())
+                        + " above the rim of '"
+                        + outer.id()
+                        + "', which is no basin to stand in",
+                    "what it stands in; all that it spills is taken to fall into '"
+                        + outer.id()
+                        + "'"));
+  }
+
+  private void checkCeiling(Vessel vessel) {
+    Optional<Storey> storey = storeyOf(vessel);
+    double ceiling = storey.map(s -> s.elevation() + s.height()).orElse(Double.NaN);
+    if (exceeds(vessel.bottom(), ceiling)) {
+      findings.error(
+          vessel.id(),
+          "raised",
+          "its bottom lies "
+              + length(vessel.bottom() - ceiling)
+              + " above the ceiling of '"
+              + storey.orElseThrow().id()
+              + "', in which it stands",
+          "a bottom below the ceiling, or the floor of a higher storey to stand on");
+    }
+  }
+
+  /** The storey of the floor on which a vessel stands at last; none where it stands in a circle. */
+  private Optional<Storey> storeyOf(Vessel vessel) {
+    List<String> way = new ArrayList<>();
+    String place = vessel.standsIn();
+    while (!storeys.containsKey(place)) {
+      storeys.put(place, drawing.floor(place).flatMap(floor -> drawing.storey(floor.storey())));
+      way.add(place);
+      place = drawing.vessel(place).map(Vessel::standsIn).orElse(place);
+    }
+    Optional<Storey> storey = storeys.getOrDefault(place, Optional.empty());
+    way.forEach(between -> storeys.put(between, storey));
+    return storey;
   }
 
   private void checkRoom(Vessel outer, List<Vessel> inside) {

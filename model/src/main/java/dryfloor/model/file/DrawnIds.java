@@ -110,6 +110,7 @@ final class DrawnIds {
     return byId.entrySet().stream()
         .filter(entry -> wanted.contains(entry.getValue().referent()))
         .map(Map.Entry::getKey)
+        .filter(id -> !id.isBlank())
         .sorted()
         .toList();
   }

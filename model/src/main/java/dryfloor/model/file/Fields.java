@@ -18,6 +18,7 @@ import java.util.function.Function;
 final class Fields {
 
   private static final int LONGEST_LIST = 1000;
+  private static final int LONGEST_NAME = 200;
 
   private final Located.Structure node;
   private final Form form;
@@ -68,13 +69,28 @@ final class Fields {
   String text(String field) {
     Optional<Located> value = present(field, "a text in quotes");
     if (value.isPresent() && value.get() instanceof Located.Text text) {
-      if (text.text().isBlank()) {
-        reject(field, field + " is empty", "write a word");
-      }
+      checkWords(field, text.text());
       return text.text();
     }
     value.ifPresent(other -> mismatch(field, other, "a text in quotes"));
     return "";
+  }
+
+  private void checkWords(String field, String text) {
+    Optional<String> unfit = VisibleText.firstUnfit(text);
+    if (unfit.isPresent()) {
+      reject(
+          field,
+          field + " holds the invisible " + unfit.get(),
+          "letters, digits, spaces and signs only; delete it or type the text anew");
+    } else if (field.equals("name") && text.length() > LONGEST_NAME) {
+      reject(
+          field,
+          "a name of " + text.length() + " characters",
+          "at most " + LONGEST_NAME + ", so that it fits on a page");
+    } else if (text.isBlank()) {
+      reject(field, field + " is empty", "write a word");
+    }
   }
 
   double quantity(String field, QuantityKind kind, Sign sign) {

@@ -23,8 +23,8 @@ final class FileText {
       if (!Files.isRegularFile(file)) {
         problems.add(
             FilePlace.WHOLE_FILE,
-            "there is no file " + file,
-            "name an installation file that exists");
+            Files.exists(file) ? file + " is no ordinary file" : "there is no file " + file,
+            "name an installation file that exists; pipes and devices are not read");
         return Optional.empty();
       }
       long size = Files.size(file);

@@ -22,7 +22,8 @@ final class LocatedReader {
   /** The format itself nests seven deep, down to the points of a pump curve. */
   static final int DEEPEST_NESTING = 64;
 
-  private static final int LONGEST_TEXT = 10_000;
+  static final int LONGEST_TEXT = 10_000;
+  static final int LONGEST_NUMBER = 1000;
 
   private static final JsonFactory JSON =
       JsonFactory.builder()
@@ -30,6 +31,7 @@ final class LocatedReader {
               StreamReadConstraints.builder()
                   .maxNestingDepth(DEEPEST_NESTING)
                   .maxStringLength(LONGEST_TEXT)
+                  .maxNumberLength(LONGEST_NUMBER)
                   .build())
           .enable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
@@ -56,7 +58,7 @@ final class LocatedReader {
       }
       return Optional.of(value);
     } catch (JacksonException e) {
-      SyntaxProblem.report(e, problems);
+      SyntaxProblem.report(e, text, problems);
       return Optional.empty();
     }
   }

@@ -40,7 +40,8 @@ final class Problems {
             shortened(remedy.get())));
   }
 
-  private static String shortened(String text) {
+  private static String shortened(String quoted) {
+    String text = VisibleText.of(quoted);
     return text.length() <= LONGEST_TEXT
         ? text
         : text.substring(0, LONGEST_TEXT / 2) + " ... " + text.substring(text.length() - 100);

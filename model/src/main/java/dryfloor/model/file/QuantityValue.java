@@ -25,10 +25,15 @@ final class QuantityValue {
     return switch (parsed) {
       case QuantityText.Parsed.Value fit -> signed(value, fit.inside(), what, kind, sign, problems);
       case QuantityText.Parsed.Unfit unfit -> {
-        problems.add(value.place(), unfit.found(), what + " is " + unfit.wanted());
+        problems.add(value.place(), unfit.found(), wanted(what, kind, unfit.wanted()));
         yield Double.NaN;
       }
     };
+  }
+
+  /** "bore is a length ...", but not "volume is a volume ...". */
+  private static String wanted(String what, QuantityKind kind, String wanted) {
+    return (kind.description().endsWith(" " + what) ? "write " : what + " is ") + wanted;
   }
 
   private static QuantityText.Parsed noQuantity(Located value, QuantityKind kind) {
@@ -50,7 +55,7 @@ final class QuantityValue {
     problems.add(
         value.place(),
         value.description() + " is " + (inside < 0 ? "negative" : "zero"),
-        what + " is " + kind.description() + limit + "such as " + kind.quotedExample());
+        wanted(what, kind, kind.description() + limit + "such as " + kind.quotedExample()));
     return Double.NaN;
   }
 }

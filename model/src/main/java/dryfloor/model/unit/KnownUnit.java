@@ -20,6 +20,7 @@ import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.IncommensurableException;
@@ -28,12 +29,13 @@ import javax.measure.UnitConverter;
 
 /**
  * A unit that may be written in a file: a value in it is {@code scale · value + offset} inside.
+ * Some may be written in several ways, of which one is usual.
  *
  * <p>Definitions: inch 25.4 mm, pound 0.453 592 37 kg (International Yard and Pound Agreement,
  * 1959); US gallon 231 in³; UK gallon 4.546 09 L (Weights and Measures Act 1985); psi from the
  * pound and standard gravity 9.806 65 m/s²; Kv = 0.865 Cv (IEC 60534-1). All from memory.
  */
-record KnownUnit(String symbol, QuantityKind kind, double scale, double offset) {
+record KnownUnit(String symbol, QuantityKind kind, double scale, double offset, boolean usual) {
 
   private static final Map<String, KnownUnit> BY_SYMBOL = new LinkedHashMap<>();
 
@@ -103,7 +105,8 @@ record KnownUnit(String symbol, QuantityKind kind, double scale, double offset) 
       double offset = converter.convert(0.0);
       double scale = converter.convert(1.0) - offset;
       for (String symbol : symbols) {
-        BY_SYMBOL.put(symbol, new KnownUnit(symbol, kind, scale, offset));
+        BY_SYMBOL.put(
+            symbol, new KnownUnit(symbol, kind, scale, offset, symbol.equals(symbols[0])));
       }
     } catch (IncommensurableException e) {
       throw new IllegalStateException(unit + " does not measure " + kind.description(), e);
@@ -120,6 +123,14 @@ record KnownUnit(String symbol, QuantityKind kind, double scale, double offset) 
     return BY_SYMBOL.values().stream()
         .filter(unit -> unit.symbol().equalsIgnoreCase(symbol))
         .findFirst();
+  }
+
+  /** The usual way to write each unit in which this may be written. */
+  static List<String> symbolsOf(QuantityKind kind) {
+    return BY_SYMBOL.values().stream()
+        .filter(unit -> kind.accepts(unit.kind()) && unit.usual())
+        .map(KnownUnit::symbol)
+        .toList();
   }
 
   double toInside(double value) {

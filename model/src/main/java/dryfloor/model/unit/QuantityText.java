@@ -1,5 +1,6 @@
 package dryfloor.model.unit;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +16,8 @@ public final class QuantityText {
   private static final Pattern DECIMAL =
       Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
   private static final Pattern FRACTION = Pattern.compile("([-+]?)(?:(\\d+)[ -])?(\\d+)/(\\d+)");
+
+  private static final int MINUS = 0x2212;
 
   private QuantityText() {}
 
@@ -35,6 +38,10 @@ public final class QuantityText {
 
   /** Reads a text as a quantity of this kind; anything finite and of sensible size will do. */
   public static Parsed parse(QuantityKind kind, String text) {
+    Optional<String> strange = strangeCharacter(text);
+    if (strange.isPresent()) {
+      return unfit(kind, "'" + text + "' has " + strange.get());
+    }
     Matcher parts = PARTS.matcher(text.strip());
     if (!parts.matches()) {
       return unfit(kind, "'" + text + "' does not begin with a number");
@@ -79,6 +86,25 @@ public final class QuantityText {
                     "'" + symbol + "' does not measure " + kind.description()));
   }
 
+  /** What looks right and is not: it comes with text copied from a page. */
+  private static Optional<String> strangeCharacter(String text) {
+    return text.codePoints()
+        .filter(c -> c > '~')
+        .mapToObj(
+            c -> {
+              String code = " (U+%04X)".formatted(c);
+              if (Character.isSpaceChar(c)) {
+                return "a space that is none from the keyboard" + code;
+              }
+              if (c == MINUS || Character.getType(c) == Character.DASH_PUNCTUATION) {
+                return "a dash that is no minus from the keyboard" + code;
+              }
+              return Character.isDigit(c) ? "a digit that is none of 0 to 9" + code : "";
+            })
+        .filter(found -> !found.isEmpty())
+        .findFirst();
+  }
+
   private static Parsed withoutUnit(QuantityKind kind, String text, double value) {
     return kind.needsNoUnit()
         ? bounded(kind, text, value)
@@ -102,12 +128,18 @@ public final class QuantityText {
     boolean temperature = kind == QuantityKind.TEMPERATURE;
     double size = temperature ? inside : Math.abs(inside);
     if (size > kind.largest()) {
-      return unfit(kind, "'" + text + "' is absurdly large for " + kind.description());
+      return outOfRange(kind, text, "large");
     }
     if (size < kind.smallest() && (temperature || size != 0)) {
-      return unfit(kind, "'" + text + "' is absurdly small for " + kind.description());
+      return outOfRange(kind, text, "small");
     }
     return new Parsed.Value(inside);
+  }
+
+  private static Parsed outOfRange(QuantityKind kind, String text, String how) {
+    return new Parsed.Unfit(
+        "'" + text + "' is absurdly " + how + " for " + kind.description(),
+        kind.wanted() + ", " + kind.range());
   }
 
   private static Parsed unknownUnit(QuantityKind kind, String text, String symbol) {
@@ -128,7 +160,16 @@ public final class QuantityText {
                         + "' is no unit (capitals matter: "
                         + meant.symbol()
                         + ")"))
-        .orElseGet(() -> unfit(kind, "'" + symbol + "' in '" + text + "' is no unit known here"));
+        .orElseGet(
+            () ->
+                new Parsed.Unfit(
+                    "'" + symbol + "' in '" + text + "' is no unit known here",
+                    kind.wanted() + knownUnits(kind)));
+  }
+
+  private static String knownUnits(QuantityKind kind) {
+    List<String> symbols = KnownUnit.symbolsOf(kind);
+    return symbols.isEmpty() ? "" : "; units are " + String.join(", ", symbols);
   }
 
   private static Parsed notANumber(QuantityKind kind, String text) {

@@ -18,6 +18,7 @@ import dryfloor.model.element.Supply;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.element.Weir;
 import dryfloor.model.part.Part;
+import dryfloor.model.part.Power;
 import dryfloor.model.shape.Shape;
 import java.util.ArrayList;
 import java.util.List;
@@ -227,6 +228,120 @@ class DrawingCheckTest {
             "what spills from here comes back: west, then east, then west");
   }
 
+  @Test
+  void aVesselAboveTheCeilingOfItsStoreyIsFound() {
+    vessels.add(tub("loft", "floor", 2.6));
+    assertFound(
+        Finding.Severity.ERROR,
+        "loft",
+        "raised",
+        "its bottom lies 100 mm above the ceiling of 'ground'");
+  }
+
+  @Test
+  void aVesselThatStandsInAVesselIsHeldToTheCeilingOfItsStoreyToo() {
+    vessels.add(basin("tray"));
+    vessels.add(tub("loft", "tray", 2.6));
+    assertFound(Finding.Severity.ERROR, "loft", "raised", "above the ceiling of 'ground'");
+  }
+
+  @Test
+  void aVesselThatHangsOverAnotherWithoutStandingIsAWarning() {
+    vessels.add(tub("hanging", "lower", 1.2));
+    assertFound(
+        Finding.Severity.WARNING,
+        "hanging",
+        "standsIn",
+        "its bottom hangs 200 mm above the rim of 'lower', which is no basin");
+  }
+
+  @Test
+  void aVesselOnAStandOverABasinIsSound() {
+    vessels.add(basin("tray"));
+    vessels.add(tub("shelved", "tray", 1.2));
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void aRunWhoseWaterWouldHaveToRunUphillIsFound() {
+    floors.add(new Floor("gallery", "Gallery", "ground", 1.5, 9, 0.02, 1, Optional.of("floor")));
+    runs.add(standing(run("pipe", opening("upper", 1.2), opening("lower", 0.9)), "gallery"));
+    assertFound(
+        Finding.Severity.ERROR,
+        "pipe",
+        "standsIn",
+        "the run comes down to 600 mm below 'gallery', where its water is said to land");
+  }
+
+  @Test
+  void aHoseFromAStandpipeDownToATubIsFollowedToTheRimThatItCrosses() {
+    floors.add(new Floor("gallery", "Gallery", "ground", 1.6, 9, 0.02, 1, Optional.of("floor")));
+    RunEnd lip = new RunEnd.Opening("upper", 1.3, RunEnd.Opening.Kind.STANDPIPE);
+    RunEnd mouth = new RunEnd.Opening("lower", 0.8, RunEnd.Opening.Kind.FREE);
+    runs.add(standing(run("hose", lip, mouth), "gallery"));
+    assertFound(
+        Finding.Severity.ERROR, "hose", "standsIn", "the run comes down to 600 mm below 'gallery'");
+  }
+
+  @Test
+  void aJointWhoseWaterWouldHaveToRunUphillIsFound() {
+    floors.add(new Floor("gallery", "Gallery", "ground", 2, 9, 0.02, 1, Optional.of("floor")));
+    runs.add(
+        run(
+            "pipe",
+            opening("upper", 1.2),
+            opening("lower", 0.9),
+            new Part.Joint("union", "Union", 1, 1, Part.Joint.Kind.UNION, Optional.of("gallery"))));
+    assertFound(
+        Finding.Severity.ERROR, "union", "standsIn", "the joint lies 1000 mm below 'gallery'");
+  }
+
+  @Test
+  void aPipeInTheFloorBuildUpMayLeakOntoThatFloor() {
+    drains.add(new Drain("gully", "Gully", -0.3, OptionalDouble.empty()));
+    Run buried = run("pipe", opening("lower", 0.5), new RunEnd.AtDrain("gully"));
+    runs.add(buried);
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void aSwitchThatFillsThroughAValveThatOpensByNothingIsFound() {
+    switches(Control.LevelSwitch.Action.FILLS, 0);
+    assertFound(
+        Finding.Severity.ERROR,
+        "float-switch",
+        "drives[0]",
+        "'solenoid' is open by 0 % when it is called for, so nothing ever flows");
+  }
+
+  @Test
+  void aValveThatOpensWhenCalledForFills() {
+    switches(Control.LevelSwitch.Action.FILLS, 1);
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void aValveThatIsOnlyEverStoppedMayStayShut() {
+    switches(Control.LevelSwitch.Action.STOPS_WHEN_HIGH, 0);
+    assertThat(findings()).isEmpty();
+  }
+
+  private void switches(Control.LevelSwitch.Action action, double opening) {
+    circuits.add(new Circuit("sockets", "Sockets", 0));
+    Part.Valve.Drive drive =
+        new Part.Valve.Drive.Powered(
+            new Power("sockets", Power.OnReturn.RESTARTS, 0), Part.Valve.Rest.CLOSED);
+    runs.add(
+        run(
+            "pipe",
+            opening("upper", 1.2),
+            opening("lower", 0.9),
+            new Part.Valve("solenoid", "Solenoid", 0, 2, opening, drive)));
+    controls.add(
+        new Control.LevelSwitch(
+            "float-switch", "Float switch", "lower", 0.8, 0.85, action, List.of("solenoid")));
+  }
+
   private void assertFound(
       Finding.Severity severity, String element, String field, String message) {
     assertThat(findings())
@@ -279,6 +394,22 @@ class DrawingCheckTest {
         OptionalDouble.empty());
   }
 
+  private static Vessel basin(String id) {
+    Shape shape = new Shape.Box(2, 1, 0.1);
+    return new Vessel(
+        id,
+        id,
+        Vessel.Role.BASIN,
+        shape,
+        0,
+        0,
+        List.of(),
+        35,
+        shape.rimLength(),
+        "floor",
+        OptionalDouble.empty());
+  }
+
   private static Supply supply(Supply.Protection protection) {
     return new Supply(
         "mains",
@@ -311,5 +442,23 @@ class DrawingCheckTest {
         List.of(parts),
         false,
         Optional.of("floor"));
+  }
+
+  private static Run standing(Run run, String place) {
+    return new Run(
+        run.id(),
+        run.name(),
+        run.from(),
+        run.to(),
+        run.duty(),
+        run.bore(),
+        run.length(),
+        run.roughness(),
+        run.fittings(),
+        run.extraLoss(),
+        run.waypoints(),
+        run.parts(),
+        run.vented(),
+        Optional.of(place));
   }
 }

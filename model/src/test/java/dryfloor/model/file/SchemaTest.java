@@ -9,11 +9,13 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -22,6 +24,8 @@ import tools.jackson.databind.json.JsonMapper;
 class SchemaTest {
 
   private static final Path FILE = Path.of("../scenarios/installation.schema.json");
+
+  private static final Path TEMPLATES = Path.of("../app/src/main/resources/templates");
 
   private final String text = read();
   private final JsonNode root = JsonMapper.shared().readTree(text);
@@ -33,6 +37,27 @@ class SchemaTest {
   @ValueSource(strings = {SampleFiles.DISPLAY_ABOVE_SUMP, SampleFiles.EVERY_FORM})
   void everySoundFileSuitsTheSchema(String name) {
     assertThat(schema.validate(SampleFiles.text(name), InputFormat.JSON)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void everyShippedDrawingSuitsBothSchemaAndReader(Path file) throws IOException {
+    assertThat(schema.validate(Files.readString(file), InputFormat.JSON)).isEmpty();
+    assertThat(InstallationFile.read(file)).isInstanceOf(Reading.Read.class);
+  }
+
+  static List<Path> everyShippedDrawingSuitsBothSchemaAndReader() throws IOException {
+    List<Path> shipped = new ArrayList<>();
+    for (Path folder : List.of(FILE.resolveSibling(""), TEMPLATES)) {
+      try (Stream<Path> files = Files.walk(folder)) {
+        files
+            .filter(file -> file.toString().endsWith(".json") && !file.equals(FILE))
+            .sorted()
+            .forEach(shipped::add);
+      }
+    }
+    assertThat(shipped).hasSizeGreaterThan(10);
+    return shipped;
   }
 
   @ParameterizedTest

@@ -40,6 +40,16 @@ class WrongFieldTest {
   }
 
   @Test
+  void aTemperatureIsNotToldToBeATemperature() {
+    Rejection.of("\"temperature\": \"25 °C\"", "\"temperature\": \"25 kg\"")
+        .isOnly(
+            "water.temperature",
+            "\"25 kg\"",
+            "'25 kg' is a mass",
+            "write a temperature such as \"25 °C\"");
+  }
+
+  @Test
   void anIdGivenTwiceIsToldAtTheSecondPlace() {
     Rejection.of("\"id\": \"break-right\"", "\"id\": \"return-pump\"")
         .isOnly(

@@ -24,15 +24,15 @@ class WrongTextTest {
   @Test
   void aTextThatIsNotJsonIsRefusedWhereItStopsBeingJson() {
     Problem problem = only("{\n  \"dryfloor\": 1,\n  name: \"x\" }");
-    assertThat(problem.message()).startsWith("not valid JSON");
-    assertThat(problem.remedy()).contains("missing comma, quote or bracket");
-    assertThat(problem.line()).isEqualTo(3);
+    assertThat(problem.message()).isEqualTo("not valid JSON: the name name stands without quotes");
+    assertThat(problem.remedy()).isEqualTo("write \"name\"");
+    assertThat(problem.line() + ":" + problem.column()).isEqualTo("3:3");
   }
 
   @Test
   void aTruncatedFileIsSaidToEndTooEarly() {
     Problem problem = only(SOUND.substring(0, SOUND.length() / 2));
-    assertThat(problem.message()).startsWith("the file ends too early");
+    assertThat(problem.message()).startsWith("not valid JSON: the file ends too early");
     assertThat(problem.remedy()).contains("close every {, [").contains("backup");
     assertThat(problem.line()).isGreaterThan(50);
   }
@@ -129,7 +129,21 @@ class WrongTextTest {
   @Test
   void aNumberOfAThousandDigitsIsRefused() {
     Problem problem = only("{\"dryfloor\": " + "1".repeat(2000) + "}");
-    assertThat(problem.message()).startsWith("a text or number far too long");
+    assertThat(problem.message()).isEqualTo("a number of more than 1000 digits");
+    assertThat(problem.line() + ":" + problem.column()).isEqualTo("1:14");
+  }
+
+  @Test
+  void aTextOfTwentyThousandCharactersIsRefusedWhereItBegins() {
+    Problem problem = only("{\n \"dryfloor\": 1,\n \"name\": \"" + "x".repeat(20_000) + "\"}");
+    assertThat(problem.message()).isEqualTo("a text of more than 10000 characters");
+    assertThat(problem.line() + ":" + problem.column()).isEqualTo("3:10");
+  }
+
+  @Test
+  void aNameThatFillsAPageIsRefused() {
+    Rejection.of("\"Overflow teeth\"", "\"" + "teeth ".repeat(50) + "\"")
+        .isOnly("weirs[0].name", "\"teeth teeth", "a name of 300 characters", "at most 200");
   }
 
   private static Problem only(String text) {

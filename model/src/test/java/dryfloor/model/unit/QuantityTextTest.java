@@ -2,6 +2,7 @@ package dryfloor.model.unit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -9,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Quantities as people write them come out in SI. */
 class QuantityTextTest {
@@ -98,10 +100,17 @@ class QuantityTextTest {
         "VOLUME | 5 ML | capitals matter: mL | a volume such as \"120 L\"",
         "LENGTH | 1,5 m | has a comma | a length such as \"32 mm\"",
         "LENGTH | NaN m | does not begin with a number | a length such as \"32 mm\"",
+        "LENGTH | 32 mm | a space that is none from the keyboard (U+00A0) | a length such as",
+        "LENGTH | −32 mm | a dash that is no minus from the keyboard (U+2212) | a length such as",
+        "LENGTH | –32 mm | a dash that is no minus from the keyboard (U+2013) | a length such as",
+        "LENGTH | ３２ mm | a digit that is none of 0 to 9 (U+FF13) | a length such as",
         "LENGTH | 1.2.3 m | is no number | a length such as \"32 mm\"",
         "LENGTH | 1/0 m | is not a finite number | a length such as \"32 mm\"",
         "LENGTH | 1e999 m | is not a finite number | a length such as \"32 mm\"",
-        "LENGTH | 5 km | no unit known here | a length such as \"32 mm\"",
+        "LENGTH | 5 km | no unit known here | a length such as \"32 mm\"; units are mm, cm, m, in, ft",
+        "HEAD | 5 yd | no unit known here | units are mm, cm, m, in, ft",
+        "LENGTH | 1e30 mm | absurdly large | a length such as \"32 mm\", from 0.0001 mm to 1000 m",
+        "FRACTION | 1e9 | absurdly large | a fraction such as \"50 %\", from 0.0000001 % to 1000 %",
         "TEMPERATURE | 99 °C | absurdly large | a temperature such as \"25 °C\"",
         "TEMPERATURE | -40 °F | absurdly small | a temperature such as \"25 °C\"",
         "MASS | 1e12 kg | absurdly large | a mass such as \"60 kg\"",
@@ -127,6 +136,14 @@ class QuantityTextTest {
         .isCloseTo(inside, within(inside * 1e-9));
     assertThat(value(QuantityKind.LENGTH, inches / 12 + " ft"))
         .isCloseTo(inside, within(inside * 1e-9));
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theRangeThatIsToldIsTheRangeThatIsTaken(QuantityKind kind) {
+    String[] ends = kind.range().replace("from ", "").split(" to ", -1);
+    assertThat(value(kind, ends[0])).isCloseTo(kind.smallest(), withinPercentage(1e-9));
+    assertThat(value(kind, ends[1])).isCloseTo(kind.largest(), withinPercentage(1e-9));
   }
 
   private static double value(QuantityKind kind, String text) {

@@ -1,0 +1,78 @@
+package dryfloor.model.file;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Text from outside as it may be shown. Characters that nobody sees but a terminal or a page obeys
+ * are spelled out by their number, as in {@code <U+001B>}.
+ */
+public final class VisibleText {
+
+  private VisibleText() {}
+
+  /** The text with line breaks and everything else that can't be seen spelled out. */
+  public static String of(String text) {
+    return spelledOut(text, c -> steers(c) || turns(c));
+  }
+
+  /** The text with only the marks spelled out that turn the direction of what follows them. */
+  public static String withoutTurns(String text) {
+    return spelledOut(text, VisibleText::turns);
+  }
+
+  /** Names the first character that has no place in a name, and says where it stands. */
+  static Optional<String> firstUnfit(String text) {
+    OptionalInt at = text.codePoints().filter(VisibleText::steers).findFirst();
+    return at.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            code(at.getAsInt())
+                + " at character "
+                + (text.codePoints().takeWhile(c -> !steers(c)).count() + 1));
+  }
+
+  private static String spelledOut(String text, Question question) {
+    if (text.codePoints().noneMatch(question::asked)) {
+      return text;
+    }
+    StringBuilder seen = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (question.asked(c)) {
+                seen.append('<').append(code(c)).append('>');
+              } else {
+                seen.appendCodePoint(c);
+              }
+            });
+    return seen.toString();
+  }
+
+  private static String code(int character) {
+    return "U+%04X".formatted(character);
+  }
+
+  /** Controls, line breaks, halves of characters and numbers that are no character. */
+  private static boolean steers(int character) {
+    return switch (Character.getType(character)) {
+      case Character.CONTROL,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.SURROGATE ->
+          true;
+      default -> (character & 0xFFFE) == 0xFFFE || (character >= 0xFDD0 && character <= 0xFDEF);
+    };
+  }
+
+  /** Embeddings, overrides and isolates of the Unicode Bidirectional Algorithm. */
+  private static boolean turns(int character) {
+    return (character >= 0x202A && character <= 0x202E)
+        || (character >= 0x2066 && character <= 0x2069);
+  }
+
+  /** Asks something of a character. */
+  private interface Question {
+    boolean asked(int character);
+  }
+}
