@@ -15,10 +15,10 @@ final class EndWatch {
   /** A level slower than this stands still (m/s): a tenth of a micrometre in an hour. */
   private static final double STILL = 3e-11;
 
-  /**
-   * A level slower than this at the end of the unattended time counts as at rest (m/s): 0.1 mm/h.
-   */
-  private static final double AS_GOOD_AS_STILL = 1e-4 / 3600;
+  /** A level that changed by no more than this in the last hour counts as at rest (m). */
+  private static final double AS_GOOD_AS_STILL = 1e-4;
+
+  private static final double HOUR = 3600;
 
   /** A flow from outside smaller than this is none (m³/s): 4 mL an hour. */
   private static final double NO_FLOW = 1e-9;
@@ -88,15 +88,17 @@ final class EndWatch {
     if (cycles.found().isPresent()) {
       return ofCycle(cycles.found().get());
     }
-    int fastest = fastestInSight();
-    if (inflow() - usualInflow >= NO_FLOW && speed(fastest) <= AS_GOOD_AS_STILL) {
+    boolean comesIn = inflow() - usualInflow >= NO_FLOW;
+    int[] inSight = recorder.inSight();
+    double[] changes = recorder.history().changesSince(state.time - HOUR);
+    int fastest = mostChanged(changes);
+    boolean still = speed(fastest()) < STILL || Math.abs(changes[fastest]) <= AS_GOOD_AS_STILL;
+    if (comesIn && still) {
       return new Ending.Continues(arrival(), inflow() - usualInflow);
     }
-    if (speed(fastest) > AS_GOOD_AS_STILL) {
+    if (!still) {
       return new Ending.StillMoving(
-          state.time,
-          network.places().get(fastest).id(),
-          field.gains[fastest] / field.areas[fastest]);
+          state.time, network.places().get(inSight[fastest]).id(), changes[fastest] / HOUR);
     }
     mixOn();
     return new Ending.AtRest(arrival());
@@ -163,22 +165,12 @@ final class EndWatch {
     return fastest;
   }
 
-  /** The fastest level that a person can see. */
-  private int fastestInSight() {
-    int fastest = 0;
-    double most = -1;
-    for (int place = 0; place < field.gains.length; place++) {
-      boolean inSight =
-          switch (network.places().get(place).kind()) {
-            case VESSEL, BASIN, FLOOR -> true;
-            case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
-          };
-      if (inSight && speed(place) > most) {
-        fastest = place;
-        most = speed(place);
-      }
+  private static int mostChanged(double[] changes) {
+    int most = 0;
+    for (int column = 0; column < changes.length; column++) {
+      most = Math.abs(changes[column]) > Math.abs(changes[most]) ? column : most;
     }
-    return fastest;
+    return most;
   }
 
   private double speed(int place) {
@@ -192,18 +184,14 @@ final class EndWatch {
 
   /** From when on every level stays within {@link #ARRIVED} of its last one. */
   private double arrival() {
-    double[] times = recorder.times();
+    double[] times = recorder.history().times();
+    double[][] levels = recorder.history().levels();
     int last = times.length - 1;
     for (int moment = last - 1; moment >= 0; moment--) {
-      for (int place = 0; place < field.levels.length; place++) {
-        boolean counts =
-            switch (network.places().get(place).kind()) {
-              case VESSEL, BASIN, FLOOR -> true;
-              case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
-            };
-        double away = Math.abs(recorder.level(moment, place) - recorder.level(last, place));
-        if (counts && away > ARRIVED) {
-          double next = Math.abs(recorder.level(moment + 1, place) - recorder.level(last, place));
+      for (int column = 0; column < levels[last].length; column++) {
+        double away = Math.abs(levels[moment][column] - levels[last][column]);
+        if (away > ARRIVED) {
+          double next = Math.abs(levels[moment + 1][column] - levels[last][column]);
           double share = Math.clamp((away - ARRIVED) / Math.max(away - next, 1e-12), 0, 1);
           return times[moment] + share * (times[moment + 1] - times[moment]);
         }

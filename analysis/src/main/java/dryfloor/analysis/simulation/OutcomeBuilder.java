@@ -361,26 +361,9 @@ public final class OutcomeBuilder {
 
   private Trajectory trajectory() {
     List<String> ids = new ArrayList<>();
-    List<Integer> columns = new ArrayList<>();
-    for (int place = 0; place < network.places().size(); place++) {
-      Place what = network.places().get(place);
-      boolean shown =
-          switch (what.kind()) {
-            case VESSEL, BASIN, FLOOR -> true;
-            case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
-          };
-      if (shown) {
-        ids.add(what.id());
-        columns.add(place);
-      }
+    for (int place : recorder.inSight()) {
+      ids.add(network.places().get(place).id());
     }
-    double[] times = recorder.times();
-    double[][] levels = new double[times.length][ids.size()];
-    for (int moment = 0; moment < times.length; moment++) {
-      for (int i = 0; i < columns.size(); i++) {
-        levels[moment][i] = recorder.level(moment, columns.get(i));
-      }
-    }
-    return new Trajectory(ids, times, levels);
+    return new Trajectory(ids, recorder.history().times(), recorder.history().levels());
   }
 }

@@ -7,11 +7,10 @@ import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.StoryEvent.What;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Keeps the books: water over each account, levels over time, highest levels, first times. */
 final class Recorder {
@@ -47,8 +46,10 @@ final class Recorder {
 
   private double[] flowsAtStart = new double[0];
 
-  private final List<Double> times = new ArrayList<>();
-  private final List<double[]> levels = new ArrayList<>();
+  /** Places whose levels a person sees: vessels, basins and floors. */
+  private final int[] inSight;
+
+  private final LevelHistory history;
 
   Recorder(FlowNetwork network, Story story) {
     this.network = network;
@@ -62,6 +63,18 @@ final class Recorder {
     Arrays.fill(highest, Double.NEGATIVE_INFINITY);
     highestTime = new double[places];
     received = new double[places];
+    inSight =
+        IntStream.range(0, places)
+            .filter(place -> isInSight(network.places().get(place).kind()))
+            .toArray();
+    history = new LevelHistory(inSight);
+  }
+
+  private static boolean isInSight(Place.Kind kind) {
+    return switch (kind) {
+      case VESSEL, BASIN, FLOOR -> true;
+      case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+    };
   }
 
   void begin(double time, double[] levelsNow, double[] flowsNow) {
@@ -99,8 +112,7 @@ final class Recorder {
   }
 
   private void note(double time, double[] levelsNow) {
-    times.add(time);
-    levels.add(levelsNow.clone());
+    history.add(time, levelsNow);
     for (int place = 0; place < levelsNow.length; place++) {
       if (levelsNow[place] > highest[place]) {
         highest[place] = levelsNow[place];
@@ -198,12 +210,13 @@ final class Recorder {
     story.tell(time, what, account.way() == Ledger.Way.RIM ? from : account.path(), to.id());
   }
 
-  double[] times() {
-    return times.stream().mapToDouble(Double::doubleValue).toArray();
+  /** Places whose levels a person sees: vessels, basins and floors. */
+  int[] inSight() {
+    return inSight.clone();
   }
 
-  /** Level of a place at each recorded moment (m). */
-  double level(int moment, int place) {
-    return levels.get(moment)[place];
+  /** Levels over time of the places in sight. */
+  LevelHistory history() {
+    return history;
   }
 }

@@ -27,7 +27,7 @@ public final class Simulation {
   /** Something that happened is found in time to this (s). */
   private static final double MOMENT = 5e-4;
 
-  private static final int MOST_STEPS = 60_000;
+  private static final int MOST_STEPS = 200_000;
   private static final int MOST_ACTIONS_AT_ONCE = 400;
   private static final int TOLD_OF_A_LOOP = 6;
   private static final int MOST_FALSE_ALARMS = 20;
