@@ -57,7 +57,11 @@ public record StoryEvent(
     SUCKS_AIR,
     /** Subject: pump that lost its prime and stays so; other: the vessel. */
     LOSES_PRIME,
-    /** Subject: run or weir that gets no more water; other: place that still gets some; volume. */
+    /**
+     * Subject: run through which water still comes after the pump or supply that drove it has
+     * stopped; other: place that gets it; volume: from then until it ceased, but for what stood in
+     * the run itself.
+     */
     RUNS_OUT,
     /**
      * Subject: run or weir that begins to carry water for the first time; other: place that gets

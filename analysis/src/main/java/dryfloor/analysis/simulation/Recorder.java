@@ -18,12 +18,6 @@ final class Recorder {
   /** Water that counts as having arrived (m³). */
   static final double COUNTS = 1e-6;
 
-  /** A flow that counts as running (m³/s). */
-  private static final double RAN = 1e-6;
-
-  /** Less water than this is not worth telling (m³). */
-  private static final double WORTH_TELLING = 5e-4;
-
   private final FlowNetwork network;
   private final Story story;
 
@@ -44,8 +38,6 @@ final class Recorder {
   /** Which ways have been told of. */
   private final Set<String> told = new HashSet<>();
 
-  private double[] flowsAtStart = new double[0];
-
   private final List<Double> times = new ArrayList<>();
   private final List<double[]> levels = new ArrayList<>();
 
@@ -63,38 +55,8 @@ final class Recorder {
     received = new double[places];
   }
 
-  void begin(double time, double[] levelsNow, double[] flowsNow) {
-    flowsAtStart = flowsNow.clone();
+  void begin(double time, double[] levelsNow) {
     note(time, levelsNow);
-  }
-
-  /** Tells what still came over ways that carried water at first and carry none at the end. */
-  void tellWhatRanOut(double[] flowsAtEnd) {
-    for (int a = 0; a < flowsAtEnd.length; a++) {
-      Account account = network.accounts().get(a);
-      Place target = network.places().get(account.to());
-      boolean ranOut = flowsAtStart[a] > RAN && Math.abs(flowsAtEnd[a]) < RAN / 100;
-      if (ranOut && account.inside() && target.kind() != Place.Kind.COLUMN) {
-        double still = carried[0][a] + viaColumns(account);
-        if (still > WORTH_TELLING) {
-          story.tell(0, What.RUNS_OUT, account.path(), target.id(), still);
-        }
-      }
-    }
-  }
-
-  /** Water of the same run that came out of its columns at the same end. */
-  private double viaColumns(Account through) {
-    double sum = 0;
-    for (int a = 0; a < carried[1].length; a++) {
-      Account other = network.accounts().get(a);
-      boolean outOfColumn = network.places().get(other.to()).kind() == Place.Kind.COLUMN;
-      boolean sameRun = other.path().equals(through.path()) && other.way() == through.way();
-      if (outOfColumn && sameRun && other.from() == through.to()) {
-        sum += carried[1][a] - carried[0][a];
-      }
-    }
-    return sum;
   }
 
   private void note(double time, double[] levelsNow) {
