@@ -235,8 +235,12 @@ final class PipeCompiler {
             piece.length(),
             run.roughness(),
             water.kinematicViscosity(),
+            piece.points().stream()
+                .map(point -> new Pipe.Bend(point.along(), point.elevation()))
+                .toList(),
             profile.crest(),
             profile.crestAlong(),
+            FittingLoss.entrance(run),
             (FittingLoss.between(run) + run.extraLoss()) * share,
             supplyFlow > 0 ? source.head() - piece.first().elevation() : 0,
             supplyFlow,

@@ -140,8 +140,7 @@ public final class Simulation {
       }
     }
     onItsWay.tell(story, field.flows);
-    List<Note> notes = new ArrayList<>();
-    watch.atVapourPressure().forEach(run -> notes.add(new Note.CrestAtVapourPressure(run)));
+    List<Note> notes = new ArrayList<>(watch.atVapourPressure());
     for (int i = 0; i < state.pipes.length; i++) {
       if (state.pipes[i].staysOpen()) {
         notes.add(new Note.FlushesOnAndOn(network.pipes().get(i).run()));
