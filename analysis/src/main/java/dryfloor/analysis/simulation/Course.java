@@ -23,6 +23,9 @@ public final class Course {
   /** What comes in from all supplies at the end (m³/s). */
   final double inflow;
 
+  /** Up to when water and salt have been counted (s). */
+  final double countedUntil;
+
   /** Runs that carry water at the end. */
   final Set<String> carrying;
 
@@ -37,7 +40,9 @@ public final class Course {
       Ending ending,
       List<Note> notes,
       double inflow,
+      double countedUntil,
       Set<String> carrying) {
+    this.countedUntil = countedUntil;
     this.carrying = Set.copyOf(carrying);
     this.notes = List.copyOf(notes);
     this.inflow = inflow;

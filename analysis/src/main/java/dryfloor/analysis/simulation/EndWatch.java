@@ -39,6 +39,9 @@ final class EndWatch {
 
   private double steadySince = Double.NaN;
 
+  /** Up to when all that moved has been counted (s). */
+  private double countedUntil;
+
   EndWatch(
       FlowNetwork network,
       State state,
@@ -82,9 +85,15 @@ final class EndWatch {
     return !Double.isNaN(steadySince) && cycles.found().isEmpty() && state.time < network.away();
   }
 
+  /** Up to when water and salt have been counted (s); known after {@link #ending}. */
+  double countedUntil() {
+    return countedUntil;
+  }
+
   /** What kind of end it is. */
   Ending ending() {
     salt.finish();
+    countedUntil = state.time;
     if (cycles.found().isPresent()) {
       return ofCycle(cycles.found().get());
     }
@@ -98,18 +107,21 @@ final class EndWatch {
           network.places().get(fastest).id(),
           field.gains[fastest] / field.areas[fastest]);
     }
-    mixOn();
-    return new Ending.AtRest(arrival());
+    double arrival = arrival();
+    circulateOn();
+    return new Ending.AtRest(arrival);
   }
 
-  /** Levels stand still, but what circulates goes on mixing until somebody comes. */
-  private void mixOn() {
-    double[] moved = field.flows.clone();
+  /** Levels stand still, but what circulates goes on, and mixes, until somebody comes. */
+  private void circulateOn() {
+    double[] moved = Circulation.of(network, field.flows);
     for (int a = 0; a < moved.length; a++) {
       moved[a] *= Math.max(network.away() - state.time, 0);
     }
     salt.carry(state.volumes, moved);
     salt.finish();
+    recorder.goOn(state.time, moved, state.volumes);
+    countedUntil = Math.max(network.away(), state.time);
   }
 
   /** A cycle goes on to the end of the unattended time; what it brings in or spills adds up. */
@@ -132,6 +144,7 @@ final class EndWatch {
     salt.carry(state.volumes, moved);
     salt.finish();
     recorder.repeat(cycle, times, state.volumes);
+    countedUntil = network.away();
     return new Ending.Continues(cycle.since(), rate);
   }
 

@@ -258,7 +258,7 @@ public final class OutcomeBuilder {
         }
       }
     }
-    return new Ledger(entries, standing(), imbalance());
+    return new Ledger(entries, standing(), course.countedUntil, imbalance());
   }
 
   private Ledger.Entry entry(int a, int direction) {

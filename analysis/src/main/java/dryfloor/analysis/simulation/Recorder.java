@@ -73,24 +73,57 @@ final class Recorder {
   /** Takes down a step that was taken. */
   void take(double start, double h, double[] moved, Crossing within, double[] levelsAtEnd) {
     for (int a = 0; a < moved.length; a++) {
-      Account account = network.accounts().get(a);
-      int direction = moved[a] >= 0 ? 0 : 1;
-      double amount = Math.abs(moved[a]);
-      double before = carried[direction][a];
-      carried[direction][a] += amount;
-      received[moved[a] >= 0 ? account.to() : account.from()] += amount;
-      Place target = network.places().get(direction == 0 ? account.to() : account.from());
-      if (Double.isNaN(firstTime[a])
-          && !account.inside()
-          && target.kind() != Place.Kind.COLUMN
-          && carried[direction][a] > COUNTS) {
-        firstTime[a] = begins(a, start, h, before, amount, within);
-        if (told.add(account.path() + " " + target.id())) {
-          tellFirst(a, firstTime[a], direction);
-        }
+      double before = carried[direction(moved[a])][a];
+      book(a, moved[a]);
+      if (isFirst(a, moved[a])) {
+        firstTime[a] = begins(a, start, h, before, Math.abs(moved[a]), within);
+        tellFirst(a, firstTime[a], direction(moved[a]));
       }
     }
     note(start + h, levelsAtEnd);
+  }
+
+  /**
+   * Takes down what goes round from a time on when all levels stand still (m³ over each account);
+   * changes the volumes of the outside.
+   */
+  void goOn(double time, double[] moved, double[] volumes) {
+    for (int a = 0; a < moved.length; a++) {
+      book(a, moved[a]);
+      changeOutside(network.accounts().get(a).from(), -moved[a], volumes);
+      changeOutside(network.accounts().get(a).to(), moved[a], volumes);
+      if (isFirst(a, moved[a])) {
+        firstTime[a] = time;
+        tellFirst(a, time, direction(moved[a]));
+      }
+    }
+  }
+
+  /** What goes round leaves every place of the drawing as full as it was. */
+  private void changeOutside(int place, double volume, double[] volumes) {
+    if (!network.places().get(place).kind().isPool()) {
+      volumes[place] += volume;
+    }
+  }
+
+  private void book(int a, double moved) {
+    Account account = network.accounts().get(a);
+    carried[direction(moved)][a] += Math.abs(moved);
+    received[moved >= 0 ? account.to() : account.from()] += Math.abs(moved);
+  }
+
+  private static int direction(double moved) {
+    return moved >= 0 ? 0 : 1;
+  }
+
+  /** Whether this is the first water to leave by this way for where it should not be. */
+  private boolean isFirst(int a, double moved) {
+    Account account = network.accounts().get(a);
+    Place target = network.places().get(moved >= 0 ? account.to() : account.from());
+    return Double.isNaN(firstTime[a])
+        && !account.inside()
+        && target.kind() != Place.Kind.COLUMN
+        && carried[direction(moved)][a] > COUNTS;
   }
 
   /** Takes down that a cycle goes on so many times more; changes the volumes of the outside. */
@@ -144,7 +177,9 @@ final class Recorder {
           case BURST -> What.BURSTS;
           case RUN, WEIR, POURED, HELD_BY_DEVICE -> What.BEGINS_TO_FLOW;
         };
-    story.tell(time, what, account.way() == Ledger.Way.RIM ? from : account.path(), to.id());
+    if (told.add(account.path() + " " + to.id())) {
+      story.tell(time, what, account.way() == Ledger.Way.RIM ? from : account.path(), to.id());
+    }
   }
 
   double[] times() {

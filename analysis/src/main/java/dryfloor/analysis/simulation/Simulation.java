@@ -157,6 +157,7 @@ public final class Simulation {
         end.ending(),
         notes,
         end.inflow(),
+        end.countedUntil(),
         onItsWay.carrying(field.flows));
   }
 

@@ -127,6 +127,7 @@ final class JsonOutcome {
       number(into, "before_L", held.before() * LITRES);
       number(into, "after_L", held.after() * LITRES);
     }
+    number(node, "ledgerUntil_s", ledger.until());
     number(node, "imbalance_L", ledger.imbalance() * LITRES);
   }
 

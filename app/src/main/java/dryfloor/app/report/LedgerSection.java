@@ -14,7 +14,7 @@ final class LedgerSection {
     if (ledger.entries().isEmpty()) {
       return;
     }
-    lines.heading("Where the water went");
+    lines.heading("Where the water went in " + wording.amounts().hours(ledger.until()));
     TextTable table =
         new TextTable(
             Column.left("from"), Column.left("to"), Column.left("how"), Column.right("water"));

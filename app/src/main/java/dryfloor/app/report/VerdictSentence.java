@@ -105,7 +105,7 @@ public final class VerdictSentence {
 
   private String goesOn(Outcome outcome) {
     return switch (outcome.ending()) {
-      case Ending.Continues continues -> continues(continues);
+      case Ending.Continues continues -> continues(continues, outcome.ledger().until());
       case Ending.Repeats repeats ->
           " It repeats itself every " + amounts().time(repeats.period()) + " from then on.";
       case Ending.StillMoving moving ->
@@ -121,12 +121,11 @@ public final class VerdictSentence {
     };
   }
 
-  private String continues(Ending.Continues continues) {
-    double away = wording.installation().conditions().away();
+  private String continues(Ending.Continues continues, double until) {
     return " It goes on at "
         + amounts().hourlyFlow(continues.rate())
         + " until somebody comes; this is how much it is after "
-        + amounts().hours(away)
+        + amounts().hours(until)
         + ".";
   }
 

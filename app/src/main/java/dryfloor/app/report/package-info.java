@@ -41,6 +41,8 @@
  *   drains[], supplies[]   id, name, volume_L
  *   pumpsRunDry[]    id, name, at_s
  *   ledger[]         path, way, from, to, volume_L, salt_kg
+ *   ledgerUntil_s    up to when ledger, salinities, drains and supplies count: the unattended time,
+ *                    or for REPEATS as long as it took to see that it does
  *   standing[]       id, before_L, after_L: water in pipes and devices
  *   imbalance_L
  *   story[]          at_s, what, subject, other and volume_L (left out where there is none),
