@@ -129,6 +129,33 @@ class LeaksAndFloorsTest {
   }
 
   @Test
+  void anOutletThatSinksInItsVesselSpillsNothing() {
+    Outcome outcome =
+        Trial.after(
+            DisplayAboveSump.asDrawn(), new Failure.OutletSinks("return", Failure.End.SECOND));
+
+    assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
+    assertThat(outcome.firstSpill()).isEmpty();
+    assertThat(outcome.vessels()).allMatch(vessel -> vessel.spilled() == 0);
+    assertThat(outcome.ledger().entries())
+        .filteredOn(entry -> entry.path().equals("return"))
+        .isNotEmpty()
+        .allMatch(entry -> entry.way() == Ledger.Way.RUN);
+    assertThat(outcome.story()).noneMatch(event -> event.what() == StoryEvent.What.LEAKS);
+  }
+
+  @Test
+  void anEndThatSlipsOutOfItsVesselSpills() {
+    Outcome outcome =
+        Trial.after(
+            DisplayAboveSump.asDrawn(), new Failure.EndSlipsOut("return", Failure.End.SECOND));
+
+    assertThat(outcome.verdict()).isEqualTo(Verdict.WET);
+    assertThat(outcome.firstSpill()).isPresent();
+    assertThat(Trial.happened(outcome, StoryEvent.What.LEAKS, "return")).isTrue();
+  }
+
+  @Test
   void aBurstReturnLineEmptiesTheChamberAndTheDisplayDownToTheBreak() {
     // The union at 1.0 m parts. The pump throws the chamber down to its inlet onto the plant-room
     // floor, and the display runs back to its siphon break: total 980.506 L (PowerLossByHand).
