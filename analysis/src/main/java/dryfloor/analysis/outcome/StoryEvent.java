@@ -73,6 +73,11 @@ public record StoryEvent(
      */
     SPILLS,
     /**
+     * Subject: vessel whose rim is reached by the water around it; other: the basin or floor on
+     * which that stands; volume: all that went over the rim into the vessel.
+     */
+    FLOODED,
+    /**
      * Subject: vessel that stops spilling; other: where it spilled; volume: all that went that way.
      */
     STOPS_SPILLING,

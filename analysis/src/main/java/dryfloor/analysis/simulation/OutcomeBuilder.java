@@ -316,8 +316,10 @@ public final class OutcomeBuilder {
   private StoryEvent withAmount(StoryEvent event) {
     double volume =
         switch (event.what()) {
-          case SPILLS, SILL_REACHED, LEAKS, BURSTS, BEGINS_TO_FLOW ->
-              total(event.subject(), event.other());
+          case SPILLS -> over(Ledger.Way.RIM, event.subject(), event.other());
+          case FLOODED -> over(Ledger.Way.RIM, event.other(), event.subject());
+          case SILL_REACHED -> over(Ledger.Way.SILL, event.subject(), event.other());
+          case LEAKS, BURSTS, BEGINS_TO_FLOW -> total(event.subject(), event.other());
           case CATCHES, FLOOR_WET -> recorder.received[place(event.subject())];
           case POURED, RUN_EMPTIES, RUNS_OUT -> event.volume().orElse(0);
           case POWER_LOST,
@@ -345,6 +347,15 @@ public final class OutcomeBuilder {
         event.subject(),
         event.other(),
         Double.isNaN(volume) ? OptionalDouble.empty() : OptionalDouble.of(volume));
+  }
+
+  /** Water over an edge from one place to another (m³). */
+  private double over(Ledger.Way way, String from, String to) {
+    return ledger().entries().stream()
+        .filter(entry -> entry.way() == way)
+        .filter(entry -> entry.from().equals(from) && entry.to().equals(to))
+        .mapToDouble(Ledger.Entry::volume)
+        .sum();
   }
 
   private double total(String path, String to) {

@@ -4,7 +4,6 @@ import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Place;
-import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -76,7 +75,7 @@ final class Recorder {
       double before = carried[direction(moved[a])][a];
       book(a, moved[a]);
       if (isFirst(a, moved[a])) {
-        firstTime[a] = begins(a, start, h, before, Math.abs(moved[a]), within);
+        firstTime[a] = begins(a, direction(moved[a]), start, h, before, Math.abs(moved[a]), within);
         tellFirst(a, firstTime[a], direction(moved[a]));
       }
     }
@@ -143,18 +142,19 @@ final class Recorder {
 
   /** When water begins to pass: for an edge when its level reaches the crest, else by share. */
   private double begins(
-      int a, double start, double h, double before, double amount, Crossing within) {
+      int a, int direction, double start, double h, double before, double amount, Crossing within) {
     for (Path path : network.paths()) {
       if (path.slot() == a && path instanceof Path.Edge edge) {
         double crest = edge.crest();
-        Place from = network.places().get(edge.from());
-        double first = from.table().level(within.volume(edge.from(), 0)) - crest;
-        double last = from.table().level(within.volume(edge.from(), 1)) - crest;
+        int above = direction == 0 ? edge.from() : edge.to();
+        Place from = network.places().get(above);
+        double first = from.table().level(within.volume(above, 0)) - crest;
+        double last = from.table().level(within.volume(above, 1)) - crest;
         if (first < 0 && last > 0) {
           return start
               + h
                   * Crossing.find(
-                      share -> crest - from.table().level(within.volume(edge.from(), share)),
+                      share -> crest - from.table().level(within.volume(above, share)),
                       -first,
                       -last,
                       Math.min(1, 1e-3 / h));
@@ -168,17 +168,23 @@ final class Recorder {
   private void tellFirst(int a, double time, int direction) {
     Account account = network.accounts().get(a);
     String from = network.places().get(direction == 0 ? account.from() : account.to()).id();
-    Place to = network.places().get(direction == 0 ? account.to() : account.from());
-    What what =
-        switch (account.way()) {
-          case RIM -> What.SPILLS;
-          case SILL -> What.SILL_REACHED;
-          case LEAK, PARTED, THROWN -> What.LEAKS;
-          case BURST -> What.BURSTS;
-          case RUN, WEIR, POURED, HELD_BY_DEVICE -> What.BEGINS_TO_FLOW;
-        };
-    if (told.add(account.path() + " " + to.id())) {
-      story.tell(time, what, account.way() == Ledger.Way.RIM ? from : account.path(), to.id());
+    String to = network.places().get(direction == 0 ? account.to() : account.from()).id();
+    if (!told.add(account.path() + " " + to)) {
+      return;
+    }
+    switch (account.way()) {
+      case RIM -> {
+        if (direction == 0) {
+          story.tell(time, What.SPILLS, from, to);
+        } else {
+          story.tell(time, What.FLOODED, to, from);
+        }
+      }
+      case SILL -> story.tell(time, What.SILL_REACHED, from, to);
+      case LEAK, PARTED, THROWN -> story.tell(time, What.LEAKS, account.path(), to);
+      case BURST -> story.tell(time, What.BURSTS, account.path(), to);
+      case RUN, WEIR, POURED, HELD_BY_DEVICE ->
+          story.tell(time, What.BEGINS_TO_FLOW, account.path(), to);
     }
   }
 

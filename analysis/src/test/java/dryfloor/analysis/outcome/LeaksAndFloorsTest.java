@@ -102,6 +102,38 @@ class LeaksAndFloorsTest {
   }
 
   @Test
+  void aFullBundFloodsTheLowVesselThatStandsInIt() {
+    // 800 L burst into a bund of 4 m² with a rim of 300 mm, in which a bucket of 1 m² and 150 mm
+    // stands. Outlines take no room: until the bucket's rim is reached the bund takes 4 · 150 =
+    // 600 L; of the other 200 L the bucket takes 150 L to its rim, and the rest raises both:
+    // 4 m² times a level w = 800 L, so w = 200 mm, and 200 L are in the bucket.
+    Installation installation =
+        vatOn(
+                Plan.of("Bund")
+                    .storey("ground", 0)
+                    .floor("room", 100)
+                    .basin("bund", box(2, 2, 0.3), "room")
+                    .vessel("bucket", box(1, 1, 0.15), v -> v.in("bund").level(0)),
+                "bund",
+                0.01)
+            .draw();
+
+    Outcome outcome = Trial.after(installation, new Failure.WallFails("vat"));
+
+    StoryEvent flooded =
+        outcome.story().stream()
+            .filter(event -> event.what() == StoryEvent.What.FLOODED)
+            .filter(event -> event.subject().equals("bucket"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(flooded.other()).isEqualTo("bund");
+    assertLitresIn(outcome, "bucket").isCloseToLitres(200);
+    assertThat(flooded.volume().orElseThrow() * 1000).isCloseTo(200, withPercentage(1));
+    assertThat(outcome.story())
+        .noneMatch(e -> e.what() == StoryEvent.What.SPILLS && e.other().equals("bucket"));
+  }
+
+  @Test
   void aDripForTheWholeWeekendTakesFewSteps() {
     // 1 mm² (FailureSettings) in a run that hangs from the vat to a shut tap, 0.2 m below it.
     Installation installation =
