@@ -3,6 +3,10 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Ending;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Sees when it is over.
@@ -23,9 +27,6 @@ final class EndWatch {
   /** A flow from outside smaller than this is none (m³/s): 4 mL an hour. */
   private static final double NO_FLOW = 1e-9;
 
-  /** A level that stays within this of its last one has arrived (m). */
-  private static final double ARRIVED = 1e-3;
-
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
@@ -38,6 +39,9 @@ final class EndWatch {
   private final double usualInflow;
 
   private double steadySince = Double.NaN;
+
+  /** What comes in on the whole where levels come and go (m³/s). */
+  private OptionalDouble meanInflow = OptionalDouble.empty();
 
   /** Up to when all that moved has been counted (s). */
   private double countedUntil;
@@ -97,9 +101,13 @@ final class EndWatch {
     if (cycles.found().isPresent()) {
       return ofCycle(cycles.found().get());
     }
+    Optional<LastCycles> coming = state.time < network.away() ? Optional.empty() : lastCycles();
+    if (coming.isPresent()) {
+      return onTheWhole(coming.get());
+    }
     int fastest = fastest();
     if (inflow() - usualInflow >= NO_FLOW && speed(fastest) <= AS_GOOD_AS_STILL) {
-      return new Ending.Continues(arrival(), inflow() - usualInflow);
+      return new Ending.Continues(recorder.arrival(), inflow() - usualInflow);
     }
     if (speed(fastest) > AS_GOOD_AS_STILL) {
       return new Ending.StillMoving(
@@ -107,9 +115,42 @@ final class EndWatch {
           network.places().get(fastest).id(),
           field.gains[fastest] / field.areas[fastest]);
     }
-    double arrival = arrival();
+    double arrival = recorder.arrival();
     circulateOn();
     return new Ending.AtRest(arrival);
+  }
+
+  private Optional<LastCycles> lastCycles() {
+    List<Integer> places =
+        IntStream.range(0, field.levels.length)
+            .filter(place -> network.places().get(place).kind().isShown())
+            .boxed()
+            .toList();
+    return LastCycles.of(recorder, places).filter(cycles -> cycles.isRecent(recorder));
+  }
+
+  /** What levels that come and go do on the whole, whatever they do at the very end. */
+  private Ending onTheWhole(LastCycles cycles) {
+    int fastest = cycles.place();
+    for (int place = 0; place < field.levels.length; place++) {
+      boolean faster =
+          Math.abs(cycles.trend(recorder, place)) > Math.abs(cycles.trend(recorder, fastest));
+      fastest = network.places().get(place).kind().isShown() && faster ? place : fastest;
+    }
+    double trend = cycles.trend(recorder, fastest);
+    if (Math.abs(trend) > AS_GOOD_AS_STILL) {
+      return new Ending.StillMoving(state.time, network.places().get(fastest).id(), trend);
+    }
+    meanInflow = OptionalDouble.of(cycles.inflow(recorder));
+    double rate = cycles.inflow(recorder) - usualInflow;
+    return rate < NO_FLOW
+        ? new Ending.UpAndDown(
+            state.time,
+            network.places().get(cycles.place()).id(),
+            cycles.lowest(recorder),
+            cycles.highest(recorder),
+            cycles.period(recorder))
+        : new Ending.Continues(recorder.time(cycles.first()), rate);
   }
 
   /** Levels stand still, but what circulates goes on, and mixes, until somebody comes. */
@@ -133,6 +174,7 @@ final class EndWatch {
       perPeriod += isSupply(network.accounts().get(a).from()) ? net : 0;
       perPeriod -= isSupply(network.accounts().get(a).to()) ? net : 0;
     }
+    meanInflow = OptionalDouble.of(perPeriod / cycle.period());
     double rate = perPeriod / cycle.period() - usualInflow;
     if (rate < NO_FLOW) {
       return new Ending.Repeats(cycle.since(), cycle.period());
@@ -152,8 +194,13 @@ final class EndWatch {
     return network.places().get(place).kind() == Place.Kind.SUPPLY;
   }
 
+  /** What comes in when all is as it is at the end, on the whole (m³/s). */
+  double usualInflow() {
+    return meanInflow.orElseGet(this::inflow);
+  }
+
   /** Water that comes in from all supplies, and from drains that back up (m³/s). */
-  double inflow() {
+  private double inflow() {
     double sum = 0;
     for (int place = 0; place < field.gains.length; place++) {
       sum +=
@@ -183,27 +230,5 @@ final class EndWatch {
       case DEVICE -> Math.abs(field.gains[place]);
       case TEE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> 0;
     };
-  }
-
-  /** From when on every level stays within {@link #ARRIVED} of its last one. */
-  private double arrival() {
-    double[] times = recorder.times();
-    int last = times.length - 1;
-    for (int moment = last - 1; moment >= 0; moment--) {
-      for (int place = 0; place < field.levels.length; place++) {
-        boolean counts =
-            switch (network.places().get(place).kind()) {
-              case VESSEL, BASIN, FLOOR -> true;
-              case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
-            };
-        double away = Math.abs(recorder.level(moment, place) - recorder.level(last, place));
-        if (counts && away > ARRIVED) {
-          double next = Math.abs(recorder.level(moment + 1, place) - recorder.level(last, place));
-          double share = Math.clamp((away - ARRIVED) / Math.max(away - next, 1e-12), 0, 1);
-          return times[moment] + share * (times[moment + 1] - times[moment]);
-        }
-      }
-    }
-    return 0;
   }
 }

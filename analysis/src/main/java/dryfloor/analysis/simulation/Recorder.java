@@ -17,6 +17,9 @@ final class Recorder {
   /** Water that counts as having arrived (m³). */
   static final double COUNTS = 1e-6;
 
+  /** A level that stays within this of its last one has arrived (m). */
+  private static final double ARRIVED = 1e-3;
+
   private final FlowNetwork network;
   private final Story story;
 
@@ -39,6 +42,10 @@ final class Recorder {
 
   private final List<Double> times = new ArrayList<>();
   private final List<double[]> levels = new ArrayList<>();
+  private final List<Double> cameIn = new ArrayList<>();
+
+  /** What has come in from supplies (m³). */
+  private double cameInSoFar;
 
   Recorder(FlowNetwork network, Story story) {
     this.network = network;
@@ -61,6 +68,7 @@ final class Recorder {
   private void note(double time, double[] levelsNow) {
     times.add(time);
     levels.add(levelsNow.clone());
+    cameIn.add(cameInSoFar);
     for (int place = 0; place < levelsNow.length; place++) {
       if (levelsNow[place] > highest[place]) {
         highest[place] = levelsNow[place];
@@ -108,7 +116,12 @@ final class Recorder {
   private void book(int a, double moved) {
     Account account = network.accounts().get(a);
     carried[direction(moved)][a] += Math.abs(moved);
+    cameInSoFar += isSupply(account.from()) ? moved : isSupply(account.to()) ? -moved : 0;
     received[moved >= 0 ? account.to() : account.from()] += Math.abs(moved);
+  }
+
+  private boolean isSupply(int place) {
+    return network.places().get(place).kind() == Place.Kind.SUPPLY;
   }
 
   private static int direction(double moved) {
@@ -186,6 +199,38 @@ final class Recorder {
       case RUN, WEIR, POURED, HELD_BY_DEVICE ->
           story.tell(time, What.BEGINS_TO_FLOW, account.path(), to);
     }
+  }
+
+  /** From when on every level stays within {@link #ARRIVED} of its last one. */
+  double arrival() {
+
+    int last = moments() - 1;
+    for (int moment = last - 1; moment >= 0; moment--) {
+      for (int place = 0; place < highest.length; place++) {
+        boolean counts = network.places().get(place).kind().isShown();
+        double away = Math.abs(level(moment, place) - level(last, place));
+        if (counts && away > ARRIVED) {
+          double next = Math.abs(level(moment + 1, place) - level(last, place));
+          double share = Math.clamp((away - ARRIVED) / Math.max(away - next, 1e-12), 0, 1);
+          return time(moment) + share * (time(moment + 1) - time(moment));
+        }
+      }
+    }
+    return 0;
+  }
+
+  int moments() {
+    return times.size();
+  }
+
+  /** A recorded moment (s). */
+  double time(int moment) {
+    return times.get(moment);
+  }
+
+  /** What had come in from supplies by a recorded moment (m³). */
+  double cameIn(int moment) {
+    return cameIn.get(moment);
   }
 
   double[] times() {

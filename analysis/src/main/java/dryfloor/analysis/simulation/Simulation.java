@@ -156,7 +156,7 @@ public final class Simulation {
         story.events(),
         end.ending(),
         notes,
-        end.inflow(),
+        end.usualInflow(),
         end.countedUntil(),
         onItsWay.carrying(field.flows));
   }

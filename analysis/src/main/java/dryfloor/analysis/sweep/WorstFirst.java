@@ -61,6 +61,7 @@ final class WorstFirst {
       case Ending.AtRest rest -> 0;
       case Ending.Repeats repeats -> 0;
       case Ending.StillMoving moving -> 0;
+      case Ending.UpAndDown swinging -> 0;
     };
   }
 

@@ -23,6 +23,10 @@ final class EndingPhrase {
               + ", steady from "
               + amounts.time(continues.since())
               + " on";
+      case Ending.UpAndDown swinging ->
+          wording.names().the(swinging.place())
+              + " goes up and down every "
+              + amounts.time(swinging.period());
       case Ending.StillMoving moving ->
           wording.names().the(moving.place()) + " still moves after " + amounts.time(moving.time());
     };

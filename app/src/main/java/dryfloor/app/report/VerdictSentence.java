@@ -12,6 +12,9 @@ public final class VerdictSentence {
   /** Nobody has time to act within this (s). */
   private static final double AT_ONCE = 1;
 
+  /** A change of level that shows in an hour (m). */
+  private static final double SHOWS = 2e-3;
+
   private final Wording wording;
 
   /** Sentences about this installation. */
@@ -115,10 +118,26 @@ public final class VerdictSentence {
               + wording.names().the(moving.place())
               + (moving.speed() > 0 ? " still rises" : " still falls")
               + " by "
-              + amounts().level(Math.abs(moving.speed()) * 3600)
-              + " an hour.";
+              + speed(Math.abs(moving.speed()))
+              + ".";
+      case Ending.UpAndDown swinging ->
+          " It does not come to rest: "
+              + wording.names().the(swinging.place())
+              + " goes up and down by "
+              + amounts().level(swinging.highest() - swinging.lowest())
+              + ", about every "
+              + amounts().time(swinging.period())
+              + ".";
       case Ending.AtRest rest -> "";
     };
+  }
+
+  /** By the hour, or by the day where an hour does not show. */
+  private String speed(double speed) {
+    double anHour = speed * 3600;
+    return anHour < SHOWS
+        ? amounts().level(anHour * 24) + " a day"
+        : amounts().level(anHour) + " an hour";
   }
 
   private String continues(Ending.Continues continues, double until) {
