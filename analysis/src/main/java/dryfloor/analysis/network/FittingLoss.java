@@ -28,6 +28,26 @@ final class FittingLoss {
         .orElse(Fitting.ENTRANCE.lossCoefficient() + Fitting.EXIT.lossCoefficient());
   }
 
+  /**
+   * Loss where water enters from open water, of {@link #atEnds} what is not the exit (velocity
+   * heads).
+   */
+  static double entrance(Run run) {
+    return run.fittings().stream()
+        .filter(counted -> isEnd(counted.kind()))
+        .mapToDouble(
+            counted ->
+                isExit(counted.kind())
+                    ? 0
+                    : counted.count() * entry(counted.kind()).lossCoefficient())
+        .reduce(Double::sum)
+        .orElse(Fitting.ENTRANCE.lossCoefficient());
+  }
+
+  private static boolean isExit(dryfloor.model.element.Fitting kind) {
+    return kind == dryfloor.model.element.Fitting.EXIT;
+  }
+
   private static boolean isEnd(dryfloor.model.element.Fitting kind) {
     return switch (kind) {
       case SHARP_ENTRANCE, ROUNDED_ENTRANCE, PROTRUDING_ENTRANCE, EXIT -> true;

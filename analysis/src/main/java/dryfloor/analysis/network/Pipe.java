@@ -11,8 +11,10 @@ import java.util.List;
  * @param length (m)
  * @param roughness (m)
  * @param viscosity kinematic viscosity of its water (m²/s)
+ * @param bends points of its profile in order, both ends included
  * @param crest elevation of its highest point (m)
  * @param crestAlong how far that is along it (m)
+ * @param entranceLoss where water enters it from open water at either end (velocity heads)
  * @param spreadLoss fittings spread evenly along it (velocity heads)
  * @param supplyHead head that a limited supply at its first end loses at its greatest flow (m)
  * @param supplyFlow greatest flow of that supply (m³/s)
@@ -29,8 +31,10 @@ public record Pipe(
     double length,
     double roughness,
     double viscosity,
+    List<Bend> bends,
     double crest,
     double crestAlong,
+    double entranceLoss,
     double spreadLoss,
     double supplyHead,
     double supplyFlow,
@@ -49,7 +53,8 @@ public record Pipe(
    * @param end where it opens
    * @param column index of the place for water that stands in it
    * @param volume that it holds when full (m³)
-   * @param endLoss entrance or exit at that end (velocity heads)
+   * @param endLoss there, half of what entrance and exit come to, whichever way the water goes
+   *     (velocity heads)
    */
   public record Leg(PipeEnd end, int column, double volume, double endLoss) {
 
@@ -59,7 +64,16 @@ public record Pipe(
     }
   }
 
+  /**
+   * A point of the profile.
+   *
+   * @param along distance from the first end (m)
+   * @param elevation (m)
+   */
+  public record Bend(double along, double elevation) {}
+
   public Pipe {
+    bends = List.copyOf(bends);
     legs = List.copyOf(legs);
     fixtures = List.copyOf(fixtures);
   }
@@ -77,6 +91,20 @@ public record Pipe(
   /** Account for water from an end over the crest into the column on the other side. */
   public int farColumnSlot(int side) {
     return firstSlot + 3 + side;
+  }
+
+  /** Elevation (m) of the pipe so far along it (m). */
+  public double elevationAt(double along) {
+    for (int i = 1; i < bends.size(); i++) {
+      Bend before = bends.get(i - 1);
+      Bend after = bends.get(i);
+      if (along <= after.along()) {
+        double run = after.along() - before.along();
+        double share = run > 0 ? Math.max(along - before.along(), 0) / run : 0;
+        return before.elevation() + share * (after.elevation() - before.elevation());
+      }
+    }
+    return bends.getLast().elevation();
   }
 
   public Leg leg(int side) {

@@ -206,7 +206,8 @@ final class PipeCompiler {
     int firstColumn = registry.add(Place.pool(run.id(), Place.Kind.COLUMN, profile.table(0)));
     int secondColumn = registry.add(Place.pool(run.id(), Place.Kind.COLUMN, profile.table(1)));
     // A run that leaks still carries its water; only what its hole lets out is lost.
-    boolean open = effects.has(Effect.RunParted.class, e -> e.run().equals(run.id())) || moved(run);
+    boolean open =
+        effects.has(Effect.RunParted.class, e -> e.run().equals(run.id())) || slippedOut(run);
     Ledger.Way way = open ? Ledger.Way.PARTED : Ledger.Way.RUN;
     boolean inside = way == Ledger.Way.RUN;
     int slot = registry.addAccount(run.id(), way, first, second, inside);
@@ -235,8 +236,12 @@ final class PipeCompiler {
             piece.length(),
             run.roughness(),
             water.kinematicViscosity(),
+            piece.points().stream()
+                .map(point -> new Pipe.Bend(point.along(), point.elevation()))
+                .toList(),
             profile.crest(),
             profile.crestAlong(),
+            FittingLoss.entrance(run),
             (FittingLoss.between(run) + run.extraLoss()) * share,
             supplyFlow > 0 ? source.head() - piece.first().elevation() : 0,
             supplyFlow,
@@ -247,8 +252,14 @@ final class PipeCompiler {
             piece.from()));
   }
 
-  private boolean moved(Run run) {
-    return effects.has(Effect.EndMoved.class, e -> e.run().equals(run.id()));
+  /** Whether an end has left the place it was drawn at; one that only sinks deeper has not. */
+  private boolean slippedOut(Run run) {
+    return effects.has(
+        Effect.EndMoved.class,
+        e -> {
+          RunEnd drawn = e.end() == Failure.End.FIRST ? run.from() : run.to();
+          return e.run().equals(run.id()) && !e.landing().equals(drawn.at());
+        });
   }
 
   private void addFixtures(Run run, RunPiece piece, Part part, List<PipeFixture> fixtures) {

@@ -28,6 +28,14 @@ public record Place(String id, Kind kind, LevelTable table, double head) {
     /** Where water comes from that a person pours in. */
     OUTSIDE;
 
+    /** Whether somebody who walks round can see its level. */
+    public boolean isShown() {
+      return switch (this) {
+        case VESSEL, BASIN, FLOOR -> true;
+        case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+      };
+    }
+
     /** Whether it has a volume of its own, other than the endless outside. */
     public boolean isPool() {
       return switch (this) {

@@ -27,11 +27,25 @@ public sealed interface Ending {
   record Continues(double since, double rate) implements Ending {}
 
   /**
-   * The unattended time is over and something still moves.
+   * The unattended time is over and something still moves. Where levels come and go, this is what
+   * they do on the whole over the last cycles.
    *
    * @param time the unattended time
    * @param place id of the place whose level moves fastest
    * @param speed of that level (m/s, positive when rising)
    */
   record StillMoving(double time, String place, double speed) implements Ending {}
+
+  /**
+   * The unattended time is over and a level goes up and down, on the whole to no effect; too few
+   * times to prove that it repeats itself.
+   *
+   * @param time the unattended time
+   * @param place id of the place whose level swings most
+   * @param lowest elevation of its level in the last cycles (m)
+   * @param highest elevation of its level in the last cycles (m)
+   * @param period of one cycle, on average (s)
+   */
+  record UpAndDown(double time, String place, double lowest, double highest, double period)
+      implements Ending {}
 }

@@ -8,10 +8,12 @@ import java.util.List;
  *
  * @param entries one for each path and direction that carried water, in the order of the drawing
  * @param standing water in pipes and devices before and after
+ * @param until time up to which it counts (s after the failure): the unattended time, but where all
+ *     repeats itself no longer than it took to see that
  * @param imbalance what all the places together gained without it coming from outside (m³):
  *     rounding
  */
-public record Ledger(List<Entry> entries, List<Standing> standing, double imbalance) {
+public record Ledger(List<Entry> entries, List<Standing> standing, double until, double imbalance) {
 
   public Ledger {
     entries = List.copyOf(entries);

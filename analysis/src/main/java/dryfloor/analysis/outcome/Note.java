@@ -14,8 +14,13 @@ public sealed interface Note {
   /** The hole is far too small for its pipe and was taken as closed. */
   record SiphonBreakTooSmall(String siphonBreak) implements Note {}
 
-  /** The pressure at the crest of this run fell to that of vapour, which limited the flow. */
-  record CrestAtVapourPressure(String run) implements Note {}
+  /**
+   * The pressure in this run fell to that of vapour at one point, which limited the flow.
+   *
+   * @param along how far that is along the run (m)
+   * @param elevation of the run there (m)
+   */
+  record AtVapourPressure(String run, double along, double elevation) implements Note {}
 
   /** This vessel could float in the water around it. */
   record MayFloat(String vessel) implements Note {}

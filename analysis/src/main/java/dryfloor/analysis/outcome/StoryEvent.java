@@ -57,7 +57,11 @@ public record StoryEvent(
     SUCKS_AIR,
     /** Subject: pump that lost its prime and stays so; other: the vessel. */
     LOSES_PRIME,
-    /** Subject: run or weir that gets no more water; other: place that still gets some; volume. */
+    /**
+     * Subject: run through which water still comes after the pump or supply that drove it has
+     * stopped; other: place that gets it; volume: from then until it ceased, but for what stood in
+     * the run itself.
+     */
     RUNS_OUT,
     /**
      * Subject: run or weir that begins to carry water for the first time; other: place that gets
@@ -68,6 +72,11 @@ public record StoryEvent(
      * Subject: vessel whose rim is reached; other: where it spills; volume: all that went that way.
      */
     SPILLS,
+    /**
+     * Subject: vessel whose rim is reached by the water around it; other: the basin or floor on
+     * which that stands; volume: all that went over the rim into the vessel.
+     */
+    FLOODED,
     /**
      * Subject: vessel that stops spilling; other: where it spilled; volume: all that went that way.
      */

@@ -1,6 +1,5 @@
 package dryfloor.analysis.simulation;
 
-import dryfloor.analysis.hydraulics.Siphon;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
@@ -119,17 +118,7 @@ final class BranchBuilder {
         1,
         laws[i].floats(),
         suction(i),
-        crestLimit(i));
-  }
-
-  private Optional<PipeBranch.CrestLimit> crestLimit(int i) {
-    Pipe pipe = network.pipes().get(i);
-    double lowestLine = pipe.crest() - Siphon.highestCrest(0, network.water());
-    boolean neverSoLow = pipe.legs().stream().allMatch(leg -> leg.end().elevation() > lowestLine);
-    return neverSoLow
-        ? Optional.empty()
-        : Optional.of(
-            new PipeBranch.CrestLimit(List.of(laws[i].leg(0), laws[i].leg(1)), lowestLine));
+        VapourLimit.of(pipe, laws[i], network.water()));
   }
 
   /** The whole pipe as it would carry water from one of its ends if it were full. */

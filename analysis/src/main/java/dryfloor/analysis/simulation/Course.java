@@ -5,6 +5,7 @@ import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent;
 import java.util.List;
+import java.util.Set;
 
 /** A simulation that came to its end: where it began, where it ended and what was taken down. */
 public final class Course {
@@ -22,6 +23,12 @@ public final class Course {
   /** What comes in from all supplies at the end (m³/s). */
   final double inflow;
 
+  /** Up to when water and salt have been counted (s). */
+  final double countedUntil;
+
+  /** Runs that carry water at the end. */
+  final Set<String> carrying;
+
   Course(
       FlowNetwork network,
       State state,
@@ -32,7 +39,11 @@ public final class Course {
       List<StoryEvent> story,
       Ending ending,
       List<Note> notes,
-      double inflow) {
+      double inflow,
+      double countedUntil,
+      Set<String> carrying) {
+    this.countedUntil = countedUntil;
+    this.carrying = Set.copyOf(carrying);
     this.notes = List.copyOf(notes);
     this.inflow = inflow;
     this.network = network;

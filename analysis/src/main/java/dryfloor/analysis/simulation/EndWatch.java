@@ -3,6 +3,10 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Ending;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Sees when it is over.
@@ -15,16 +19,16 @@ final class EndWatch {
   /** A level slower than this stands still (m/s): a tenth of a micrometre in an hour. */
   private static final double STILL = 3e-11;
 
-  /** A level that changed by no more than this in the last hour counts as at rest (m). */
-  private static final double AS_GOOD_AS_STILL = 1e-4;
+  /**
+   * A level slower than this in the last hour of the unattended time counts as at rest (m/s): 0.1
+   * mm/h.
+   */
+  private static final double AS_GOOD_AS_STILL = 1e-4 / 3600;
 
   private static final double HOUR = 3600;
 
   /** A flow from outside smaller than this is none (m³/s): 4 mL an hour. */
   private static final double NO_FLOW = 1e-9;
-
-  /** A level that stays within this of its last one has arrived (m). */
-  private static final double ARRIVED = 1e-3;
 
   private final FlowNetwork network;
   private final State state;
@@ -38,6 +42,12 @@ final class EndWatch {
   private final double usualInflow;
 
   private double steadySince = Double.NaN;
+
+  /** What comes in on the whole where levels come and go (m³/s). */
+  private OptionalDouble meanInflow = OptionalDouble.empty();
+
+  /** Up to when all that moved has been counted (s). */
+  private double countedUntil;
 
   EndWatch(
       FlowNetwork network,
@@ -82,36 +92,94 @@ final class EndWatch {
     return !Double.isNaN(steadySince) && cycles.found().isEmpty() && state.time < network.away();
   }
 
+  /** Up to when water and salt have been counted (s); known after {@link #ending}. */
+  double countedUntil() {
+    return countedUntil;
+  }
+
   /** What kind of end it is. */
   Ending ending() {
     salt.finish();
+    countedUntil = state.time;
     if (cycles.found().isPresent()) {
       return ofCycle(cycles.found().get());
     }
-    boolean comesIn = inflow() - usualInflow >= NO_FLOW;
-    int[] inSight = recorder.inSight();
-    double[] changes = recorder.history().changesSince(state.time - HOUR);
-    int fastest = mostChanged(changes);
-    boolean still = speed(fastest()) < STILL || Math.abs(changes[fastest]) <= AS_GOOD_AS_STILL;
-    if (comesIn && still) {
-      return new Ending.Continues(arrival(), inflow() - usualInflow);
+    Optional<LastCycles> coming = state.time < network.away() ? Optional.empty() : lastCycles();
+    if (coming.isPresent()) {
+      return onTheWhole(coming.get());
+    }
+    int fastest = mostChanged();
+    double change = recorder.changeSince(state.time - HOUR, fastest);
+    boolean still = speed(fastest()) < STILL || Math.abs(change) <= AS_GOOD_AS_STILL * HOUR;
+    if (still && inflow() - usualInflow >= NO_FLOW) {
+      return new Ending.Continues(recorder.arrival(), inflow() - usualInflow);
     }
     if (!still) {
-      return new Ending.StillMoving(
-          state.time, network.places().get(inSight[fastest]).id(), changes[fastest] / HOUR);
+      return new Ending.StillMoving(state.time, network.places().get(fastest).id(), change / HOUR);
     }
-    mixOn();
-    return new Ending.AtRest(arrival());
+    double arrival = recorder.arrival();
+    circulateOn();
+    return new Ending.AtRest(arrival);
   }
 
-  /** Levels stand still, but what circulates goes on mixing until somebody comes. */
-  private void mixOn() {
-    double[] moved = field.flows.clone();
+  /** The place in sight whose level changed most in the last hour. */
+  private int mostChanged() {
+    int most = -1;
+    double change = -1;
+    for (int place = 0; place < field.levels.length; place++) {
+      if (network.places().get(place).kind().isShown()) {
+        double own = Math.abs(recorder.changeSince(state.time - HOUR, place));
+        most = own > change ? place : most;
+        change = Math.max(own, change);
+      }
+    }
+    return most;
+  }
+
+  private Optional<LastCycles> lastCycles() {
+    List<Integer> places =
+        IntStream.range(0, field.levels.length)
+            .filter(place -> network.places().get(place).kind().isShown())
+            .boxed()
+            .toList();
+    return LastCycles.of(recorder, places).filter(cycles -> cycles.isRecent(recorder));
+  }
+
+  /** What levels that come and go do on the whole, whatever they do at the very end. */
+  private Ending onTheWhole(LastCycles cycles) {
+    int fastest = cycles.place();
+    for (int place = 0; place < field.levels.length; place++) {
+      if (network.places().get(place).kind().isShown()
+          && Math.abs(cycles.trend(recorder, place)) > Math.abs(cycles.trend(recorder, fastest))) {
+        fastest = place;
+      }
+    }
+    double trend = cycles.trend(recorder, fastest);
+    if (Math.abs(trend) > AS_GOOD_AS_STILL) {
+      return new Ending.StillMoving(state.time, network.places().get(fastest).id(), trend);
+    }
+    meanInflow = OptionalDouble.of(cycles.inflow(recorder));
+    double rate = cycles.inflow(recorder) - usualInflow;
+    return rate < NO_FLOW
+        ? new Ending.UpAndDown(
+            state.time,
+            network.places().get(cycles.place()).id(),
+            cycles.lowest(recorder),
+            cycles.highest(recorder),
+            cycles.period(recorder))
+        : new Ending.Continues(recorder.time(cycles.first()), rate);
+  }
+
+  /** Levels stand still, but what circulates goes on, and mixes, until somebody comes. */
+  private void circulateOn() {
+    double[] moved = Circulation.of(network, field.flows);
     for (int a = 0; a < moved.length; a++) {
       moved[a] *= Math.max(network.away() - state.time, 0);
     }
     salt.carry(state.volumes, moved);
     salt.finish();
+    recorder.goOn(state.time, moved, state.volumes);
+    countedUntil = Math.max(network.away(), state.time);
   }
 
   /** A cycle goes on to the end of the unattended time; what it brings in or spills adds up. */
@@ -123,6 +191,7 @@ final class EndWatch {
       perPeriod += isSupply(network.accounts().get(a).from()) ? net : 0;
       perPeriod -= isSupply(network.accounts().get(a).to()) ? net : 0;
     }
+    meanInflow = OptionalDouble.of(perPeriod / cycle.period());
     double rate = perPeriod / cycle.period() - usualInflow;
     if (rate < NO_FLOW) {
       return new Ending.Repeats(cycle.since(), cycle.period());
@@ -134,6 +203,7 @@ final class EndWatch {
     salt.carry(state.volumes, moved);
     salt.finish();
     recorder.repeat(cycle, times, state.volumes);
+    countedUntil = network.away();
     return new Ending.Continues(cycle.since(), rate);
   }
 
@@ -141,8 +211,13 @@ final class EndWatch {
     return network.places().get(place).kind() == Place.Kind.SUPPLY;
   }
 
+  /** What comes in when all is as it is at the end, on the whole (m³/s). */
+  double usualInflow() {
+    return meanInflow.orElseGet(this::inflow);
+  }
+
   /** Water that comes in from all supplies, and from drains that back up (m³/s). */
-  double inflow() {
+  private double inflow() {
     double sum = 0;
     for (int place = 0; place < field.gains.length; place++) {
       sum +=
@@ -165,14 +240,6 @@ final class EndWatch {
     return fastest;
   }
 
-  private static int mostChanged(double[] changes) {
-    int most = 0;
-    for (int column = 0; column < changes.length; column++) {
-      most = Math.abs(changes[column]) > Math.abs(changes[most]) ? column : most;
-    }
-    return most;
-  }
-
   private double speed(int place) {
     return switch (network.places().get(place).kind()) {
       case VESSEL, BASIN, FLOOR, COLUMN ->
@@ -180,23 +247,5 @@ final class EndWatch {
       case DEVICE -> Math.abs(field.gains[place]);
       case TEE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> 0;
     };
-  }
-
-  /** From when on every level stays within {@link #ARRIVED} of its last one. */
-  private double arrival() {
-    double[] times = recorder.history().times();
-    double[][] levels = recorder.history().levels();
-    int last = times.length - 1;
-    for (int moment = last - 1; moment >= 0; moment--) {
-      for (int column = 0; column < levels[last].length; column++) {
-        double away = Math.abs(levels[moment][column] - levels[last][column]);
-        if (away > ARRIVED) {
-          double next = Math.abs(levels[moment + 1][column] - levels[last][column]);
-          double share = Math.clamp((away - ARRIVED) / Math.max(away - next, 1e-12), 0, 1);
-          return times[moment] + share * (times[moment + 1] - times[moment]);
-        }
-      }
-    }
-    return 0;
   }
 }

@@ -3,6 +3,7 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
+import dryfloor.analysis.network.PipeFixture.FloatFixture;
 import dryfloor.analysis.network.PipeFixture.HoleFixture;
 import dryfloor.analysis.network.PipeLaw;
 import dryfloor.analysis.network.Place;
@@ -26,7 +27,8 @@ final class FullPipe {
   private final Pipe pipe;
   private final PipeBranch through;
   private final List<Hole> holes;
-  private final Optional<PipeLaw> beyondVent;
+  private final PipeLaws laws;
+  private final Optional<Beyond> beyondVent;
   private final boolean pumped;
   private final boolean touchesFullTee;
 
@@ -36,11 +38,19 @@ final class FullPipe {
    * @param fixture where it is
    * @param beyond the pipe from there to the second end
    */
-  record Hole(HoleFixture fixture, PipeLaw beyond) {}
+  record Hole(HoleFixture fixture, Beyond beyond) {}
+
+  /**
+   * The inside of the pipe from some point to the second end.
+   *
+   * @param law of it
+   * @param floats valves in it
+   */
+  record Beyond(PipeLaw law, List<FloatFixture> floats) {}
 
   /** The pipe in the present modes, with the branch that it is or would be. */
   FullPipe(FlowNetwork network, State state, FlowField field, int i, PipeBranch through) {
-    PipeLaws laws = field.builder.laws(i);
+    this.laws = field.builder.laws(i);
     this.network = network;
     this.state = state;
     this.field = field;
@@ -50,14 +60,18 @@ final class FullPipe {
         pipe.fixtures().stream()
             .filter(HoleFixture.class::isInstance)
             .map(HoleFixture.class::cast)
-            .map(hole -> new Hole(hole, laws.beyond(hole.along())))
+            .map(hole -> new Hole(hole, beyond(hole.along())))
             .toList();
-    beyondVent = pipe.vented() ? Optional.of(laws.beyond(pipe.crestAlong())) : Optional.empty();
+    beyondVent = pipe.vented() ? Optional.of(beyond(pipe.crestAlong())) : Optional.empty();
     pumped = laws.isPumped();
     touchesFullTee =
         pipe.legs().stream()
             .map(Pipe.Leg::end)
             .anyMatch(end -> end.atJunction() && state.teeFull[end.junction()]);
+  }
+
+  private Beyond beyond(double along) {
+    return new Beyond(laws.inside(along, pipe.length()), laws.floats(along, pipe.length()));
   }
 
   List<Hole> holes() {
@@ -144,9 +158,7 @@ final class FullPipe {
     if (cover > 0) {
       return cover;
     }
-    double line =
-        field.head(through.ends[1])
-            + hole.beyond().headFor(flow, through.movingLoss(field.levels, 0));
+    double line = pressureLine(hole.beyond(), flow);
     if (line <= fixture.elevation()) {
       state.openedHoles.add(fixture.id());
     }
@@ -159,10 +171,16 @@ final class FullPipe {
    */
   double crestHolds() {
     if (beyondVent.isPresent()) {
-      double line = field.head(through.ends[1]) + beyondVent.get().headFor(through.driven, 0);
-      return line - pipe.crest();
+      return pressureLine(beyondVent.get(), through.driven) - pipe.crest();
     }
-    boolean limits = through.crestFlow < Math.abs(through.driven);
-    return limits ? through.crestFlow : NEVER;
+    boolean limits = through.vapourFlow < Math.abs(through.driven);
+    return limits ? through.vapourFlow : NEVER;
+  }
+
+  /** The pressure line (m) where a stretch begins that goes to the second end. */
+  private double pressureLine(Beyond beyond, double flow) {
+    double atEnd = flow >= 0 ? laws.aboveHeadOnLeaving(1) : laws.belowHeadOnEntering(1);
+    double moving = PipeBranch.movingLoss(beyond.floats(), pipe.bore(), field.levels, 0);
+    return field.head(through.ends[1]) + beyond.law().headFor(flow, atEnd + moving);
   }
 }

@@ -6,21 +6,21 @@ import java.util.List;
 
 /**
  * Levels over time, kept only at the moments between which a straight line would tell otherwise: no
- * level that was ever taken down lies farther than {@link #TOLERANCE} from the lines between the
+ * figure that was ever taken down lies farther than {@link #TOLERANCE} from the lines between the
  * kept ones. A pump that cycles for days then costs a few moments for each cycle.
  *
- * <p>For each place the slopes are remembered that still pass all moments since the last kept one
- * closely enough; when none is left for some place, the moment before is kept. The first and the
+ * <p>For each column the slopes are remembered that still pass all moments since the last kept one
+ * closely enough; when none is left for some column, the moment before is kept. The first and the
  * last moment always are.
  */
 final class LevelHistory {
 
-  /** How far a line between kept moments may lie from a level in between (m). */
+  /** How far a line between kept moments may lie from a figure in between (m, or m³). */
   private static final double TOLERANCE = 5e-5;
 
-  private final int[] places;
+  private final int columns;
   private final List<Double> times = new ArrayList<>();
-  private final List<double[]> levels = new ArrayList<>();
+  private final List<double[]> rows = new ArrayList<>();
 
   // The moment taken down last, which is kept only if the next one needs it.
   private double lastTime;
@@ -31,39 +31,37 @@ final class LevelHistory {
   private final double[] leastSlope;
   private final double[] greatestSlope;
 
-  /** Keeps the levels of these places. */
-  LevelHistory(int[] places) {
-    this.places = places.clone();
-    last = new double[places.length];
-    leastSlope = new double[places.length];
-    greatestSlope = new double[places.length];
+  /** Keeps rows of so many figures. */
+  LevelHistory(int columns) {
+    this.columns = columns;
+    last = new double[columns];
+    leastSlope = new double[columns];
+    greatestSlope = new double[columns];
   }
 
-  /** Takes down the levels of all places (m) at a moment (s), no earlier than the last one. */
-  void add(double time, double[] all) {
+  /** Takes down a row at a moment (s), no earlier than the last one. */
+  void add(double time, double[] row) {
     if (times.isEmpty()) {
-      read(time, all);
+      read(time, row);
       keepLast();
       return;
     }
-    if (time > keptTime() && !lineReaches(time, all)) {
+    if (time > keptTime() && !lineReaches(time, row)) {
       keepLast();
-      lineReaches(time, all);
+      lineReaches(time, row);
     }
-    read(time, all);
+    read(time, row);
     lastIsKept = false;
   }
 
-  private void read(double time, double[] all) {
+  private void read(double time, double[] row) {
     lastTime = time;
-    for (int column = 0; column < places.length; column++) {
-      last[column] = all[places[column]];
-    }
+    System.arraycopy(row, 0, last, 0, columns);
   }
 
   private void keepLast() {
     times.add(lastTime);
-    levels.add(last.clone());
+    rows.add(last.clone());
     lastIsKept = true;
     Arrays.fill(leastSlope, Double.NEGATIVE_INFINITY);
     Arrays.fill(greatestSlope, Double.POSITIVE_INFINITY);
@@ -76,15 +74,15 @@ final class LevelHistory {
   /**
    * Narrows the slopes to this moment; returns whether each place still has one that reaches it.
    */
-  private boolean lineReaches(double time, double[] all) {
+  private boolean lineReaches(double time, double[] row) {
     double span = time - keptTime();
     if (span <= 0) {
       return true;
     }
-    double[] kept = levels.getLast();
+    double[] kept = rows.getLast();
     boolean reaches = true;
-    for (int column = 0; column < places.length && reaches; column++) {
-      double rise = all[places[column]] - kept[column];
+    for (int column = 0; column < columns && reaches; column++) {
+      double rise = row[column] - kept[column];
       double slope = rise / span;
       reaches = slope >= leastSlope[column] && slope <= greatestSlope[column];
       leastSlope[column] = Math.max(leastSlope[column], (rise - TOLERANCE) / span);
@@ -93,36 +91,34 @@ final class LevelHistory {
     return reaches;
   }
 
-  /** Times of the kept moments (s). */
-  double[] times() {
+  /** How many moments are kept. */
+  int moments() {
     keepLastIfNeeded();
-    return times.stream().mapToDouble(Double::doubleValue).toArray();
+    return times.size();
   }
 
-  /** Levels at the kept moments (m): one row for each moment, in the order of the places. */
-  double[][] levels() {
-    keepLastIfNeeded();
-    return levels.toArray(new double[0][]);
+  /** A kept moment (s). */
+  double time(int moment) {
+    return times.get(moment);
   }
 
-  /** How much each level has changed since a time (m), in the order of the places. */
-  double[] changesSince(double time) {
-    keepLastIfNeeded();
-    int after = times.size() - 1;
-    while (after > 1 && times.get(after - 1) > time) {
+  /** A figure of the row at a kept moment. */
+  double value(int moment, int column) {
+    return rows.get(moment)[column];
+  }
+
+  /** How much a figure has changed since a time (s). */
+  double changeSince(double time, int column) {
+    int after = moments() - 1;
+    while (after > 1 && time(after - 1) > time) {
       after--;
     }
-    double[] changes = new double[places.length];
-    if (after > 0) {
-      double start = times.get(after - 1);
-      double share = Math.clamp((time - start) / (times.get(after) - start), 0, 1);
-      for (int column = 0; column < changes.length; column++) {
-        double then =
-            levels.get(after - 1)[column] * (1 - share) + levels.get(after)[column] * share;
-        changes[column] = levels.getLast()[column] - then;
-      }
+    if (after == 0) {
+      return 0;
     }
-    return changes;
+    double share = Math.clamp((time - time(after - 1)) / (time(after) - time(after - 1)), 0, 1);
+    double then = value(after - 1, column) * (1 - share) + value(after, column) * share;
+    return value(moments() - 1, column) - then;
   }
 
   private void keepLastIfNeeded() {

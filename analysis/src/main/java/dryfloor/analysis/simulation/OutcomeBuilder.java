@@ -258,7 +258,7 @@ public final class OutcomeBuilder {
         }
       }
     }
-    return new Ledger(entries, standing(), imbalance());
+    return new Ledger(entries, standing(), course.countedUntil, imbalance());
   }
 
   private Ledger.Entry entry(int a, int direction) {
@@ -316,8 +316,10 @@ public final class OutcomeBuilder {
   private StoryEvent withAmount(StoryEvent event) {
     double volume =
         switch (event.what()) {
-          case SPILLS, SILL_REACHED, LEAKS, BURSTS, BEGINS_TO_FLOW ->
-              total(event.subject(), event.other());
+          case SPILLS -> over(Ledger.Way.RIM, event.subject(), event.other());
+          case FLOODED -> over(Ledger.Way.RIM, event.other(), event.subject());
+          case SILL_REACHED -> over(Ledger.Way.SILL, event.subject(), event.other());
+          case LEAKS, BURSTS, BEGINS_TO_FLOW -> total(event.subject(), event.other());
           case CATCHES, FLOOR_WET -> recorder.received[place(event.subject())];
           case POURED, RUN_EMPTIES, RUNS_OUT -> event.volume().orElse(0);
           case POWER_LOST,
@@ -347,6 +349,15 @@ public final class OutcomeBuilder {
         Double.isNaN(volume) ? OptionalDouble.empty() : OptionalDouble.of(volume));
   }
 
+  /** Water over an edge from one place to another (m³). */
+  private double over(Ledger.Way way, String from, String to) {
+    return ledger().entries().stream()
+        .filter(entry -> entry.way() == way)
+        .filter(entry -> entry.from().equals(from) && entry.to().equals(to))
+        .mapToDouble(Ledger.Entry::volume)
+        .sum();
+  }
+
   private double total(String path, String to) {
     double sum = 0;
     for (int a = 0; a < network.accounts().size(); a++) {
@@ -361,9 +372,21 @@ public final class OutcomeBuilder {
 
   private Trajectory trajectory() {
     List<String> ids = new ArrayList<>();
-    for (int place : recorder.inSight()) {
-      ids.add(network.places().get(place).id());
+    List<Integer> shown = new ArrayList<>();
+    for (int place = 0; place < network.places().size(); place++) {
+      if (network.places().get(place).kind().isShown()) {
+        ids.add(network.places().get(place).id());
+        shown.add(place);
+      }
     }
-    return new Trajectory(ids, recorder.history().times(), recorder.history().levels());
+    double[] times = new double[recorder.moments()];
+    double[][] levels = new double[times.length][shown.size()];
+    for (int moment = 0; moment < times.length; moment++) {
+      times[moment] = recorder.time(moment);
+      for (int column = 0; column < shown.size(); column++) {
+        levels[moment][column] = recorder.level(moment, shown.get(column));
+      }
+    }
+    return new Trajectory(ids, times, levels);
   }
 }

@@ -3,6 +3,7 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.hydraulics.Lip;
 import dryfloor.analysis.hydraulics.ValveLoss;
 import dryfloor.analysis.network.FlowPoint;
+import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeFixture.FloatFixture;
 import dryfloor.analysis.network.PipeLaw;
 import java.util.List;
@@ -27,7 +28,7 @@ final class PipeBranch extends Branch {
 
   private final List<FloatFixture> floats;
   private final Inlet inlet;
-  private final Optional<CrestLimit> crest;
+  private final Optional<VapourLimit> vapour;
 
   /** What was solved for last, to start from and to use again (m, velocity heads). */
   private double solvedHead;
@@ -40,16 +41,8 @@ final class PipeBranch extends Branch {
   /** Flow that would pass if the inlet let it, negative where the branch lets none back (m³/s). */
   double driven;
 
-  /** Most that a crest lets pass before its water turns to vapour, or infinite (m³/s). */
-  double crestFlow = Double.POSITIVE_INFINITY;
-
-  /**
-   * A crest so high that the pressure of the air may not hold the water there.
-   *
-   * @param legs the laws of both legs
-   * @param lowestLine lowest the pressure line may fall to at the crest (m)
-   */
-  record CrestLimit(List<PipeLaw> legs, double lowestLine) {}
+  /** Most that passes before water turns to vapour somewhere, or infinite (m³/s). */
+  double vapourFlow = Double.POSITIVE_INFINITY;
 
   /** What happens where water enters at the first end. */
   sealed interface Inlet {
@@ -82,9 +75,9 @@ final class PipeBranch extends Branch {
       int direction,
       List<FloatFixture> floats,
       Inlet inlet,
-      Optional<CrestLimit> crest) {
+      Optional<VapourLimit> vapour) {
     super(slot, sign, first, second);
-    this.crest = crest;
+    this.vapour = vapour;
     this.law = law;
     this.direction = direction;
     this.floats = floats;
@@ -124,7 +117,7 @@ final class PipeBranch extends Branch {
     }
     flow = driven;
     flowPerHead = point.flowPerHead;
-    crest.ifPresent(limit -> passCrest(limit, firstHead, secondHead));
+    vapour.ifPresent(limit -> hangTogether(limit, firstHead, secondHead, levels));
     switch (inlet) {
       case Inlet.Free free -> {}
       case Inlet.Suction suction -> suck(levels[suction.place()] - suction.elevation());
@@ -142,17 +135,18 @@ final class PipeBranch extends Branch {
     }
   }
 
-  /** Beyond the crest the water then falls in a broken column, so only the leg before it counts. */
-  private void passCrest(CrestLimit limit, double firstHead, double secondHead) {
-    PipeLaw before = limit.legs().get(flow >= 0 ? 0 : 1);
-    double lift = flow >= 0 ? firstHead - limit.lowestLine() : limit.lowestLine() - secondHead;
-    FlowPoint most = new FlowPoint();
-    before.solve(lift, 0, most);
-    crestFlow = flow >= 0 ? most.flow : -most.flow;
-    if (crestFlow < Math.abs(flow)) {
-      flow = Math.copySign(Math.max(crestFlow, 0), flow);
+  private void hangTogether(
+      VapourLimit limit, double firstHead, double secondHead, double[] levels) {
+    vapourFlow = limit.most(flow, firstHead, secondHead, levels).orElse(Double.POSITIVE_INFINITY);
+    if (vapourFlow < Math.abs(flow)) {
+      flow = Math.copySign(Math.max(vapourFlow, 0), flow);
       flowPerHead = 0;
     }
+  }
+
+  /** Where in the pipe the pressure has fallen to that of vapour, if it has. */
+  Optional<Pipe.Bend> vapourPoint() {
+    return vapour.flatMap(VapourLimit::limitingPoint);
   }
 
   private void suck(double depth) {
@@ -233,14 +227,17 @@ final class PipeBranch extends Branch {
     return false;
   }
 
-  /** Loss of the float valves (velocity heads). */
-  double movingLoss(double[] levels, double nudge) {
+  private double movingLoss(double[] levels, double nudge) {
+    return movingLoss(floats, law.resistance().bore(), levels, nudge);
+  }
+
+  /** Loss of float valves in a bore (velocity heads) at these levels, all raised by a nudge (m). */
+  static double movingLoss(List<FloatFixture> floats, double bore, double[] levels, double nudge) {
     double loss = 0;
     for (int i = 0; i < floats.size(); i++) {
       FloatFixture valve = floats.get(i);
       double opening = Math.max(opening(valve, levels, nudge), SHUT);
-      loss +=
-          ValveLoss.fittingsOf(ValveLoss.kvAtOpening(valve.kv(), opening), law.resistance().bore());
+      loss += ValveLoss.fittingsOf(ValveLoss.kvAtOpening(valve.kv(), opening), bore);
     }
     return loss;
   }

@@ -1,6 +1,7 @@
 package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.hydraulics.PipeResistance;
+import dryfloor.analysis.hydraulics.PressureLine;
 import dryfloor.analysis.hydraulics.PumpCurve;
 import dryfloor.analysis.hydraulics.ValveLoss;
 import dryfloor.analysis.network.Pipe;
@@ -35,7 +36,15 @@ final class PipeLaws {
 
   private int revision = -1;
 
-  private record Stretch(double from, double to, int fixtures) {}
+  /** What a law is asked for. */
+  private enum Purpose {
+    /** What flows between its ends. */
+    FLOW,
+    /** The pressure within, so that what is lost at the very ends does not belong to it. */
+    PRESSURE
+  }
+
+  private record Stretch(double from, double to, int fixtures, Purpose purpose) {}
 
   PipeLaws(Pipe pipe, Board board) {
     this.pipe = pipe;
@@ -57,12 +66,42 @@ final class PipeLaws {
         : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1));
   }
 
-  /** The stretch from some distance (m) to the second end. */
-  PipeLaw beyond(double from) {
+  /**
+   * The inside of a stretch (m along the pipe, both ends included), for the pressure line: without
+   * what is lost where water enters the pipe or leaves it.
+   */
+  PipeLaw inside(double from, double to) {
     return law(
         from,
-        pipe.length(),
-        pipe.fixtures().stream().filter(fixture -> fixture.along() >= from).toList());
+        to,
+        pipe.fixtures().stream()
+            .filter(fixture -> fixture.along() >= from && fixture.along() <= to)
+            .toList(),
+        Purpose.PRESSURE);
+  }
+
+  /** Float valves of a stretch (m along the pipe). */
+  List<FloatFixture> floats(double from, double to) {
+    return floats.stream()
+        .filter(fixture -> fixture.along() >= from && fixture.along() <= to)
+        .toList();
+  }
+
+  /**
+   * How far the pressure line lies below the head at an end by which water enters, just inside
+   * (velocity heads).
+   */
+  double belowHeadOnEntering(int side) {
+    return pipe.leg(side).end().atJunction()
+        ? PressureLine.belowEnergyLine()
+        : PressureLine.belowStillWater(pipe.entranceLoss());
+  }
+
+  /** How far the pressure line lies above the head at an end by which water leaves, just inside. */
+  double aboveHeadOnLeaving(int side) {
+    return pipe.leg(side).end().atJunction()
+        ? -PressureLine.belowEnergyLine()
+        : PressureLine.AT_OUTLET;
   }
 
   /** Float valves of the pipe. */
@@ -95,21 +134,26 @@ final class PipeLaws {
   }
 
   private PipeLaw law(double from, double to, List<PipeFixture> fixtures) {
+    return law(from, to, fixtures, Purpose.FLOW);
+  }
+
+  private PipeLaw law(double from, double to, List<PipeFixture> fixtures, Purpose purpose) {
     if (revision != board.revision()) {
       known.clear();
       revision = board.revision();
     }
     return known.computeIfAbsent(
-        new Stretch(from, to, fixtures.size()), stretch -> make(from, to, fixtures));
+        new Stretch(from, to, fixtures.size(), purpose),
+        stretch -> make(from, to, fixtures, purpose));
   }
 
-  private PipeLaw make(double from, double to, List<PipeFixture> fixtures) {
+  private PipeLaw make(double from, double to, List<PipeFixture> fixtures, Purpose purpose) {
     double length = to - from;
     boolean firstEnd = from <= 0;
-    boolean secondEnd = to >= pipe.length();
+    boolean withEnds = purpose != Purpose.PRESSURE;
     double loss = pipe.spreadLoss() * (pipe.length() > 0 ? length / pipe.length() : 1);
-    loss += firstEnd ? pipe.leg(0).endLoss() : 0;
-    loss += secondEnd ? pipe.leg(1).endLoss() : 0;
+    loss += withEnds && firstEnd ? pipe.leg(0).endLoss() : 0;
+    loss += withEnds && to >= pipe.length() ? pipe.leg(1).endLoss() : 0;
     List<PumpCurve> pumps = new ArrayList<>();
     PipeLaw.Passage passage = PipeLaw.Passage.BOTH_WAYS;
     double cracking = 0;
@@ -149,7 +193,7 @@ final class PipeLaws {
     }
     return new PipeLaw(
         PipeResistance.of(pipe.bore(), length, pipe.roughness(), pipe.viscosity()),
-        Math.max(loss, LEAST_LOSS),
+        withEnds ? Math.max(loss, LEAST_LOSS) : loss,
         pumps,
         firstEnd ? pipe.supplyHead() : 0,
         pipe.supplyFlow(),

@@ -5,12 +5,10 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
-import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /** Keeps the books: water over each account, levels over time, highest levels, first times. */
 final class Recorder {
@@ -18,11 +16,8 @@ final class Recorder {
   /** Water that counts as having arrived (m³). */
   static final double COUNTS = 1e-6;
 
-  /** A flow that counts as running (m³/s). */
-  private static final double RAN = 1e-6;
-
-  /** Less water than this is not worth telling (m³). */
-  private static final double WORTH_TELLING = 5e-4;
+  /** A level that stays within this of its last one has arrived (m). */
+  private static final double ARRIVED = 1e-3;
 
   private final FlowNetwork network;
   private final Story story;
@@ -44,12 +39,16 @@ final class Recorder {
   /** Which ways have been told of. */
   private final Set<String> told = new HashSet<>();
 
-  private double[] flowsAtStart = new double[0];
-
-  /** Places whose levels a person sees: vessels, basins and floors. */
-  private final int[] inSight;
-
+  /** Levels of the places that are shown, and what has come in, over time. */
   private final LevelHistory history;
+
+  /** By place: the column of the history, or -1. */
+  private final int[] columnOf;
+
+  private final double[] row;
+
+  /** What has come in from supplies (m³). */
+  private double cameInSoFar;
 
   Recorder(FlowNetwork network, Story story) {
     this.network = network;
@@ -63,56 +62,27 @@ final class Recorder {
     Arrays.fill(highest, Double.NEGATIVE_INFINITY);
     highestTime = new double[places];
     received = new double[places];
-    inSight =
-        IntStream.range(0, places)
-            .filter(place -> isInSight(network.places().get(place).kind()))
-            .toArray();
-    history = new LevelHistory(inSight);
+    columnOf = new int[places];
+    int columns = 0;
+    for (int place = 0; place < places; place++) {
+      columnOf[place] = network.places().get(place).kind().isShown() ? columns++ : -1;
+    }
+    row = new double[columns + 1];
+    history = new LevelHistory(row.length);
   }
 
-  private static boolean isInSight(Place.Kind kind) {
-    return switch (kind) {
-      case VESSEL, BASIN, FLOOR -> true;
-      case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
-    };
-  }
-
-  void begin(double time, double[] levelsNow, double[] flowsNow) {
-    flowsAtStart = flowsNow.clone();
+  void begin(double time, double[] levelsNow) {
     note(time, levelsNow);
   }
 
-  /** Tells what still came over ways that carried water at first and carry none at the end. */
-  void tellWhatRanOut(double[] flowsAtEnd) {
-    for (int a = 0; a < flowsAtEnd.length; a++) {
-      Account account = network.accounts().get(a);
-      Place target = network.places().get(account.to());
-      boolean ranOut = flowsAtStart[a] > RAN && Math.abs(flowsAtEnd[a]) < RAN / 100;
-      if (ranOut && account.inside() && target.kind() != Place.Kind.COLUMN) {
-        double still = carried[0][a] + viaColumns(account);
-        if (still > WORTH_TELLING) {
-          story.tell(0, What.RUNS_OUT, account.path(), target.id(), still);
-        }
-      }
-    }
-  }
-
-  /** Water of the same run that came out of its columns at the same end. */
-  private double viaColumns(Account through) {
-    double sum = 0;
-    for (int a = 0; a < carried[1].length; a++) {
-      Account other = network.accounts().get(a);
-      boolean outOfColumn = network.places().get(other.to()).kind() == Place.Kind.COLUMN;
-      boolean sameRun = other.path().equals(through.path()) && other.way() == through.way();
-      if (outOfColumn && sameRun && other.from() == through.to()) {
-        sum += carried[1][a] - carried[0][a];
-      }
-    }
-    return sum;
-  }
-
   private void note(double time, double[] levelsNow) {
-    history.add(time, levelsNow);
+    for (int place = 0; place < columnOf.length; place++) {
+      if (columnOf[place] >= 0) {
+        row[columnOf[place]] = levelsNow[place];
+      }
+    }
+    row[row.length - 1] = cameInSoFar;
+    history.add(time, row);
     for (int place = 0; place < levelsNow.length; place++) {
       if (levelsNow[place] > highest[place]) {
         highest[place] = levelsNow[place];
@@ -124,24 +94,62 @@ final class Recorder {
   /** Takes down a step that was taken. */
   void take(double start, double h, double[] moved, Crossing within, double[] levelsAtEnd) {
     for (int a = 0; a < moved.length; a++) {
-      Account account = network.accounts().get(a);
-      int direction = moved[a] >= 0 ? 0 : 1;
-      double amount = Math.abs(moved[a]);
-      double before = carried[direction][a];
-      carried[direction][a] += amount;
-      received[moved[a] >= 0 ? account.to() : account.from()] += amount;
-      Place target = network.places().get(direction == 0 ? account.to() : account.from());
-      if (Double.isNaN(firstTime[a])
-          && !account.inside()
-          && target.kind() != Place.Kind.COLUMN
-          && carried[direction][a] > COUNTS) {
-        firstTime[a] = begins(a, start, h, before, amount, within);
-        if (told.add(account.path() + " " + target.id())) {
-          tellFirst(a, firstTime[a], direction);
-        }
+      double before = carried[direction(moved[a])][a];
+      book(a, moved[a]);
+      if (isFirst(a, moved[a])) {
+        firstTime[a] = begins(a, direction(moved[a]), start, h, before, Math.abs(moved[a]), within);
+        tellFirst(a, firstTime[a], direction(moved[a]));
       }
     }
     note(start + h, levelsAtEnd);
+  }
+
+  /**
+   * Takes down what goes round from a time on when all levels stand still (m³ over each account);
+   * changes the volumes of the outside.
+   */
+  void goOn(double time, double[] moved, double[] volumes) {
+    for (int a = 0; a < moved.length; a++) {
+      book(a, moved[a]);
+      changeOutside(network.accounts().get(a).from(), -moved[a], volumes);
+      changeOutside(network.accounts().get(a).to(), moved[a], volumes);
+      if (isFirst(a, moved[a])) {
+        firstTime[a] = time;
+        tellFirst(a, time, direction(moved[a]));
+      }
+    }
+  }
+
+  /** What goes round leaves every place of the drawing as full as it was. */
+  private void changeOutside(int place, double volume, double[] volumes) {
+    if (!network.places().get(place).kind().isPool()) {
+      volumes[place] += volume;
+    }
+  }
+
+  private void book(int a, double moved) {
+    Account account = network.accounts().get(a);
+    carried[direction(moved)][a] += Math.abs(moved);
+    cameInSoFar += isSupply(account.from()) ? moved : isSupply(account.to()) ? -moved : 0;
+    received[moved >= 0 ? account.to() : account.from()] += Math.abs(moved);
+  }
+
+  private boolean isSupply(int place) {
+    return network.places().get(place).kind() == Place.Kind.SUPPLY;
+  }
+
+  private static int direction(double moved) {
+    return moved >= 0 ? 0 : 1;
+  }
+
+  /** Whether this is the first water to leave by this way for where it should not be. */
+  private boolean isFirst(int a, double moved) {
+    Account account = network.accounts().get(a);
+    Place target = network.places().get(moved >= 0 ? account.to() : account.from());
+    return Double.isNaN(firstTime[a])
+        && !account.inside()
+        && target.kind() != Place.Kind.COLUMN
+        && carried[direction(moved)][a] > COUNTS;
   }
 
   /**
@@ -162,29 +170,28 @@ final class Recorder {
     }
   }
 
-  /** Takes down water over an account, backwards if negative (m³); changes the volumes it joins. */
-  void carry(int slot, double water, double[] volumes) {
+  private void carry(int slot, double water, double[] volumes) {
     Account account = network.accounts().get(slot);
-    carried[water >= 0 ? 0 : 1][slot] += Math.abs(water);
-    received[water >= 0 ? account.to() : account.from()] += Math.abs(water);
+    book(slot, water);
     volumes[account.from()] -= water;
     volumes[account.to()] += water;
   }
 
   /** When water begins to pass: for an edge when its level reaches the crest, else by share. */
   private double begins(
-      int a, double start, double h, double before, double amount, Crossing within) {
+      int a, int direction, double start, double h, double before, double amount, Crossing within) {
     for (Path path : network.paths()) {
       if (path.slot() == a && path instanceof Path.Edge edge) {
         double crest = edge.crest();
-        Place from = network.places().get(edge.from());
-        double first = from.table().level(within.volume(edge.from(), 0)) - crest;
-        double last = from.table().level(within.volume(edge.from(), 1)) - crest;
+        int above = direction == 0 ? edge.from() : edge.to();
+        Place from = network.places().get(above);
+        double first = from.table().level(within.volume(above, 0)) - crest;
+        double last = from.table().level(within.volume(above, 1)) - crest;
         if (first < 0 && last > 0) {
           return start
               + h
                   * Crossing.find(
-                      share -> crest - from.table().level(within.volume(edge.from(), share)),
+                      share -> crest - from.table().level(within.volume(above, share)),
                       -first,
                       -last,
                       Math.min(1, 1e-3 / h));
@@ -198,25 +205,64 @@ final class Recorder {
   private void tellFirst(int a, double time, int direction) {
     Account account = network.accounts().get(a);
     String from = network.places().get(direction == 0 ? account.from() : account.to()).id();
-    Place to = network.places().get(direction == 0 ? account.to() : account.from());
-    What what =
-        switch (account.way()) {
-          case RIM -> What.SPILLS;
-          case SILL -> What.SILL_REACHED;
-          case LEAK, PARTED, THROWN -> What.LEAKS;
-          case BURST -> What.BURSTS;
-          case RUN, WEIR, POURED, HELD_BY_DEVICE -> What.BEGINS_TO_FLOW;
-        };
-    story.tell(time, what, account.way() == Ledger.Way.RIM ? from : account.path(), to.id());
+    String to = network.places().get(direction == 0 ? account.to() : account.from()).id();
+    if (!told.add(account.path() + " " + to)) {
+      return;
+    }
+    switch (account.way()) {
+      case RIM -> {
+        if (direction == 0) {
+          story.tell(time, What.SPILLS, from, to);
+        } else {
+          story.tell(time, What.FLOODED, to, from);
+        }
+      }
+      case SILL -> story.tell(time, What.SILL_REACHED, from, to);
+      case LEAK, PARTED, THROWN -> story.tell(time, What.LEAKS, account.path(), to);
+      case BURST -> story.tell(time, What.BURSTS, account.path(), to);
+      case RUN, WEIR, POURED, HELD_BY_DEVICE ->
+          story.tell(time, What.BEGINS_TO_FLOW, account.path(), to);
+    }
   }
 
-  /** Places whose levels a person sees: vessels, basins and floors. */
-  int[] inSight() {
-    return inSight.clone();
+  /** From when on every level stays within {@link #ARRIVED} of its last one. */
+  double arrival() {
+    int last = moments() - 1;
+    for (int moment = last - 1; moment >= 0; moment--) {
+      for (int column = 0; column < row.length - 1; column++) {
+        double away = Math.abs(history.value(moment, column) - history.value(last, column));
+        if (away > ARRIVED) {
+          double next = Math.abs(history.value(moment + 1, column) - history.value(last, column));
+          double share = Math.clamp((away - ARRIVED) / Math.max(away - next, 1e-12), 0, 1);
+          return time(moment) + share * (time(moment + 1) - time(moment));
+        }
+      }
+    }
+    return 0;
   }
 
-  /** Levels over time of the places in sight. */
-  LevelHistory history() {
-    return history;
+  /** How many moments the record has: those between which levels do not run straight. */
+  int moments() {
+    return history.moments();
+  }
+
+  /** A moment of the record (s). */
+  double time(int moment) {
+    return history.time(moment);
+  }
+
+  /** What had come in from supplies by a moment of the record (m³). */
+  double cameIn(int moment) {
+    return history.value(moment, row.length - 1);
+  }
+
+  /** Level of a place that is shown, at a moment of the record (m). */
+  double level(int moment, int place) {
+    return history.value(moment, columnOf[place]);
+  }
+
+  /** How much the level of a place that is shown has changed since a time (m). */
+  double changeSince(double time, int place) {
+    return history.changeSince(time, columnOf[place]);
   }
 }

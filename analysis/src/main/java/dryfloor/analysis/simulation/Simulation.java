@@ -14,6 +14,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -47,6 +48,7 @@ public final class Simulation {
   private final VolumeStep step;
   private final Salt salt;
   private final Recorder recorder;
+  private final StillOnItsWay onItsWay;
   private final EndWatch end;
   private final BooleanSupplier cancelled;
 
@@ -65,6 +67,7 @@ public final class Simulation {
       FlowNetwork network,
       State state,
       double usualInflow,
+      Set<String> carriedBefore,
       Accuracy accuracy,
       BooleanSupplier cancelled) {
     this.network = network;
@@ -80,6 +83,7 @@ public final class Simulation {
     step = new VolumeStep(network, field, accuracy);
     salt = new Salt(network, state.salt);
     recorder = new Recorder(network, story);
+    onItsWay = new StillOnItsWay(network, state, recorder, carriedBefore);
     end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
     int places = network.places().size();
     between = new double[places];
@@ -92,7 +96,8 @@ public final class Simulation {
    */
   public static Course ofNormalOperation(
       FlowNetwork network, Accuracy accuracy, BooleanSupplier cancelled) {
-    return new Simulation(network, Beginning.asDeclared(network), 0, accuracy, cancelled).run();
+    return new Simulation(network, Beginning.asDeclared(network), 0, Set.of(), accuracy, cancelled)
+        .run();
   }
 
   /**
@@ -105,7 +110,7 @@ public final class Simulation {
   public static Course ofFailure(
       Course normal, FlowNetwork failed, Accuracy accuracy, BooleanSupplier cancelled) {
     State state = Beginning.after(normal.network(), normal.state(), failed);
-    return new Simulation(failed, state, normal.inflow, accuracy, cancelled).run();
+    return new Simulation(failed, state, normal.inflow, normal.carrying, accuracy, cancelled).run();
   }
 
   private Course run() {
@@ -114,7 +119,7 @@ public final class Simulation {
     enterEffects();
     field.rewire();
     field.evaluate(state.volumes);
-    recorder.begin(state.time, field.levels, field.flows);
+    recorder.begin(state.time, field.levels);
     settle();
     double proposed = FIRST_STEP;
     for (int taken = 0; !end.reached() || movesOn(); taken++) {
@@ -134,9 +139,8 @@ public final class Simulation {
         proposed = Math.min(proposed, FIRST_STEP);
       }
     }
-    recorder.tellWhatRanOut(field.flows);
-    List<Note> notes = new ArrayList<>();
-    watch.atVapourPressure().forEach(run -> notes.add(new Note.CrestAtVapourPressure(run)));
+    onItsWay.tell(story, field.flows);
+    List<Note> notes = new ArrayList<>(watch.atVapourPressure());
     for (int i = 0; i < state.pipes.length; i++) {
       if (state.pipes[i].staysOpen()) {
         notes.add(new Note.FlushesOnAndOn(network.pipes().get(i).run()));
@@ -152,7 +156,9 @@ public final class Simulation {
         story.events(),
         end.ending(),
         notes,
-        end.inflow());
+        end.usualInflow(),
+        end.countedUntil(),
+        onItsWay.carrying(field.flows));
   }
 
   /** Whether columns that were left at rest have to go a last bit before this is the end. */
@@ -235,6 +241,7 @@ public final class Simulation {
 
   private void accept(double h) {
     salt.carry(state.volumes, step.moved);
+    onItsWay.look(state.time, h, step.moved);
     recorder.take(state.time, h, step.moved, within(h), field.levels);
     System.arraycopy(step.volumes, 0, state.volumes, 0, state.volumes.length);
     state.time += h;

@@ -4,11 +4,13 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.network.PoweredPart;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 
 /** Sees what a person standing by would notice, and lets pumps that suck air lose their prime. */
 final class Watch {
@@ -27,7 +29,7 @@ final class Watch {
   private final Set<Integer> wet = new HashSet<>();
   private final Set<Integer> ranEmpty = new HashSet<>();
   private final Set<Integer> began = new HashSet<>();
-  private final Set<String> atVapourPressure = new TreeSet<>();
+  private final Map<String, Note> atVapourPressure = new TreeMap<>();
   private final double[] direction;
 
   /** Water in each place at the beginning (m³). */
@@ -114,19 +116,26 @@ final class Watch {
     }
   }
 
-  /** Runs in which the pressure at the crest fell to that of vapour. */
-  Set<String> atVapourPressure() {
-    return atVapourPressure;
+  /** Runs in which the pressure fell to that of vapour, and where. */
+  List<Note> atVapourPressure() {
+    return List.copyOf(atVapourPressure.values());
+  }
+
+  private void lookForVapour(Pipe pipe, PipeBranch through) {
+    through
+        .vapourPoint()
+        .ifPresent(
+            point ->
+                atVapourPressure.putIfAbsent(
+                    pipe.run(),
+                    new Note.AtVapourPressure(
+                        pipe.run(), pipe.cutFrom() + point.along(), point.elevation())));
   }
 
   private void lookAt(int i) {
     Pipe pipe = network.pipes().get(i);
     double flow = field.flows[pipe.throughSlot()];
-    field
-        .pipes[i]
-        .through()
-        .filter(through -> through.crestFlow < Math.abs(through.driven))
-        .ifPresent(through -> atVapourPressure.add(pipe.run()));
+    field.pipes[i].through().ifPresent(through -> lookForVapour(pipe, through));
     if (Math.abs(flow) < RUNS) {
       return;
     }

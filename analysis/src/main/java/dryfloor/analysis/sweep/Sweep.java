@@ -205,7 +205,7 @@ public final class Sweep {
       return working;
     }
     FailureResult blocked = withHeldShut(first, effects, doubtful);
-    return WorstFirst.ORDER.compare(blocked, working) < 0 ? blocked : working;
+    return WorstFirst.COURSES.compare(blocked, working) < 0 ? blocked : working;
   }
 
   private FailureResult withHeldShut(Failure first, List<Effect> effects, List<String> doubtful) {

@@ -16,6 +16,22 @@ final class WorstFirst {
           .thenComparingDouble(result -> -number(result, WorstFirst::rate))
           .thenComparingDouble(result -> number(result, outcome -> outcome.margin().freeboard()));
 
+  /**
+   * Which of two courses of one failure is worse. They begin with the same levels, so the least
+   * freeboard of all is often that of a vessel in which nothing happens; what counts is how near to
+   * their rims those come that gain water, and last how much they gain.
+   */
+  static final Comparator<FailureResult> COURSES =
+      Comparator.comparingInt(WorstFirst::group)
+          .thenComparingDouble(result -> -number(result, Outcome::reachedFloors))
+          .thenComparingDouble(result -> -number(result, WorstFirst::rate))
+          .thenComparingDouble(result -> -number(result, WorstFirst::spilled))
+          .thenComparingDouble(result -> number(result, WorstFirst::freeboardWhereItRose))
+          .thenComparingDouble(result -> -number(result, WorstFirst::gained));
+
+  /** A level that rises no more than this has stayed where it was (m). */
+  private static final double ROSE = 1e-4;
+
   private WorstFirst() {}
 
   private static int group(FailureResult result) {
@@ -45,7 +61,29 @@ final class WorstFirst {
       case Ending.AtRest rest -> 0;
       case Ending.Repeats repeats -> 0;
       case Ending.StillMoving moving -> 0;
+      case Ending.UpAndDown swinging -> 0;
     };
+  }
+
+  /** Water that left vessels for where it should not be (m³). */
+  private static double spilled(Outcome outcome) {
+    return outcome.vessels().stream().mapToDouble(Outcome.VesselOutcome::spilled).sum();
+  }
+
+  /** Least freeboard of the vessels that gained water, even if only for a while (m). */
+  private static double freeboardWhereItRose(Outcome outcome) {
+    return outcome.vessels().stream()
+        .filter(vessel -> vessel.highestLevel() > vessel.levelBefore() + ROSE)
+        .mapToDouble(vessel -> vessel.rim() - vessel.highestLevel())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** Water that vessels gained, all together (m³). */
+  private static double gained(Outcome outcome) {
+    return outcome.vessels().stream()
+        .mapToDouble(vessel -> Math.max(vessel.volumeAfter() - vessel.volumeBefore(), 0))
+        .sum();
   }
 
   /** A number of an outcome. */

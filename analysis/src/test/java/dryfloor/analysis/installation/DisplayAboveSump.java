@@ -22,6 +22,7 @@ public final class DisplayAboveSump {
 
   private Consumer<RunPlan> moreOfTheReturn = r -> {};
   private double outletAt = 0.55;
+  private double breakHole = 0.006;
   private String displayStandsIn = "hall";
   private boolean check;
 
@@ -33,6 +34,12 @@ public final class DisplayAboveSump {
   /** Height of the return's outlet above the display's bottom (m). */
   public DisplayAboveSump outletAt(double height) {
     outletAt = height;
+    return this;
+  }
+
+  /** Diameter of the siphon break's hole (m). */
+  public DisplayAboveSump breakHole(double diameter) {
+    breakHole = diameter;
     return this;
   }
 
@@ -93,7 +100,7 @@ public final class DisplayAboveSump {
     if (check) {
       r.checkValve("check-valve", 0.4);
     }
-    r.siphonBreak("siphon-break", 5.15, "display", 0.585, 0.006);
+    r.siphonBreak("siphon-break", 5.15, "display", 0.585, breakHole);
     moreOfTheReturn.accept(r);
   }
 }

@@ -202,6 +202,12 @@ public final class RunPlan {
     return this;
   }
 
+  /** Something that always costs so many velocity heads. */
+  public RunPlan strainer(String strainer, double along, double velocityHeads) {
+    parts.add(new Part.Strainer(strainer, strainer, along, velocityHeads));
+    return this;
+  }
+
   public RunPlan parts(Part... more) {
     parts.addAll(Arrays.asList(more));
     return this;

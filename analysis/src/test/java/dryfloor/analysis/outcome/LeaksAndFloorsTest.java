@@ -102,6 +102,38 @@ class LeaksAndFloorsTest {
   }
 
   @Test
+  void aFullBundFloodsTheLowVesselThatStandsInIt() {
+    // 800 L burst into a bund of 4 m² with a rim of 300 mm, in which a bucket of 1 m² and 150 mm
+    // stands. Outlines take no room: until the bucket's rim is reached the bund takes 4 · 150 =
+    // 600 L; of the other 200 L the bucket takes 150 L to its rim, and the rest raises both:
+    // 4 m² times a level w = 800 L, so w = 200 mm, and 200 L are in the bucket.
+    Installation installation =
+        vatOn(
+                Plan.of("Bund")
+                    .storey("ground", 0)
+                    .floor("room", 100)
+                    .basin("bund", box(2, 2, 0.3), "room")
+                    .vessel("bucket", box(1, 1, 0.15), v -> v.in("bund").level(0)),
+                "bund",
+                0.01)
+            .draw();
+
+    Outcome outcome = Trial.after(installation, new Failure.WallFails("vat"));
+
+    StoryEvent flooded =
+        outcome.story().stream()
+            .filter(event -> event.what() == StoryEvent.What.FLOODED)
+            .filter(event -> event.subject().equals("bucket"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(flooded.other()).isEqualTo("bund");
+    assertLitresIn(outcome, "bucket").isCloseToLitres(200);
+    assertThat(flooded.volume().orElseThrow() * 1000).isCloseTo(200, withPercentage(1));
+    assertThat(outcome.story())
+        .noneMatch(e -> e.what() == StoryEvent.What.SPILLS && e.other().equals("bucket"));
+  }
+
+  @Test
   void aDripForTheWholeWeekendTakesFewSteps() {
     // 1 mm² (FailureSettings) in a run that hangs from the vat to a shut tap, 0.2 m below it.
     Installation installation =
@@ -126,6 +158,33 @@ class LeaksAndFloorsTest {
     // √h = 1 − Cd a √(2g) t/(2A) = 0.6499 after 72 h, 222 mm in the vat.
     double root = 1 - 259_200 * 0.61e-6 * Math.sqrt(2 * 9.80665) / 2;
     assertLevel(outcome, "vat").isCloseToMillimetres(1000 * (root * root - 0.2));
+  }
+
+  @Test
+  void anOutletThatSinksInItsVesselSpillsNothing() {
+    Outcome outcome =
+        Trial.after(
+            DisplayAboveSump.asDrawn(), new Failure.OutletSinks("return", Failure.End.SECOND));
+
+    assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
+    assertThat(outcome.firstSpill()).isEmpty();
+    assertThat(outcome.vessels()).allMatch(vessel -> vessel.spilled() == 0);
+    assertThat(outcome.ledger().entries())
+        .filteredOn(entry -> entry.path().equals("return"))
+        .isNotEmpty()
+        .allMatch(entry -> entry.way() == Ledger.Way.RUN);
+    assertThat(outcome.story()).noneMatch(event -> event.what() == StoryEvent.What.LEAKS);
+  }
+
+  @Test
+  void anEndThatSlipsOutOfItsVesselSpills() {
+    Outcome outcome =
+        Trial.after(
+            DisplayAboveSump.asDrawn(), new Failure.EndSlipsOut("return", Failure.End.SECOND));
+
+    assertThat(outcome.verdict()).isEqualTo(Verdict.WET);
+    assertThat(outcome.firstSpill()).isPresent();
+    assertThat(Trial.happened(outcome, StoryEvent.What.LEAKS, "return")).isTrue();
   }
 
   @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
@@ -17,32 +18,32 @@ class LevelHistoryTest {
 
   @Test
   void aLevelThatRisesEvenlyNeedsItsTwoEndsOnly() {
-    LevelHistory history = new LevelHistory(new int[] {0});
+    LevelHistory history = new LevelHistory(1);
     for (int second = 0; second <= 1000; second++) {
       history.add(second, new double[] {0.001 * second});
     }
-    assertThat(history.times()).containsExactly(0, 1000);
+    assertThat(times(history)).containsExactly(0, 1000);
   }
 
   @Test
   void theMomentAtWhichAPumpStopsIsKept() {
-    LevelHistory history = new LevelHistory(new int[] {0});
+    LevelHistory history = new LevelHistory(1);
     for (int second = 0; second <= 1000; second++) {
       history.add(second, new double[] {0.001 * Math.min(second, 400)});
     }
-    assertThat(history.times()).containsExactly(0, 400, 1000);
+    assertThat(times(history)).containsExactly(0, 400, 1000);
   }
 
   @Property(tries = 200)
   void noLevelLiesFartherFromTheLinesThanItMay(@ForAll long seed) {
     Random random = new Random(seed);
-    LevelHistory history = new LevelHistory(new int[] {1, 0});
+    LevelHistory history = new LevelHistory(2);
     List<double[]> taken = new ArrayList<>();
     double time = 0;
     double[] levels = {0, 1};
     for (int step = 0; step < 300; step++) {
       history.add(time, levels);
-      taken.add(new double[] {time, levels[1], levels[0]});
+      taken.add(new double[] {time, levels[0], levels[1]});
       time += random.nextDouble() * 10;
       levels = new double[] {levels[0] + random.nextGaussian() * 1e-4, Math.sin(time / 100)};
     }
@@ -55,24 +56,28 @@ class LevelHistoryTest {
 
   @Test
   void tellsHowFarALevelHasMovedSinceATime() {
-    LevelHistory history = new LevelHistory(new int[] {0});
+    LevelHistory history = new LevelHistory(1);
     for (int second = 0; second <= 1000; second++) {
       history.add(second, new double[] {0.001 * second});
     }
-    assertThat(history.changesSince(900)[0]).isCloseTo(0.1, within(1e-9));
+    assertThat(history.changeSince(900, 0)).isCloseTo(0.1, within(1e-9));
+  }
+
+  private static double[] times(LevelHistory history) {
+    return IntStream.range(0, history.moments()).mapToDouble(history::time).toArray();
   }
 
   private static double[] at(LevelHistory history, double time) {
-    double[] times = history.times();
-    double[][] levels = history.levels();
     int after = 1;
-    while (after < times.length - 1 && times[after] < time) {
+    while (after < history.moments() - 1 && history.time(after) < time) {
       after++;
     }
-    double share = (time - times[after - 1]) / (times[after] - times[after - 1]);
-    double[] told = new double[levels[0].length];
+    double start = history.time(after - 1);
+    double share = (time - start) / (history.time(after) - start);
+    double[] told = new double[2];
     for (int column = 0; column < told.length; column++) {
-      told[column] = levels[after - 1][column] * (1 - share) + levels[after][column] * share;
+      told[column] =
+          history.value(after - 1, column) * (1 - share) + history.value(after, column) * share;
     }
     return told;
   }

@@ -30,6 +30,11 @@ public record Amounts(Units units) {
     return plainZero(format().level(metres));
   }
 
+  /** A length of pipe (m). */
+  public String length(double metres) {
+    return format().length(metres);
+  }
+
   /** An elevation in the building (m), above or below its datum. */
   public String elevation(double metres) {
     String text = format().length(metres);

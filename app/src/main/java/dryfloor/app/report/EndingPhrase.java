@@ -39,6 +39,10 @@ final class EndingPhrase {
               + later(amounts, continues.since(), outcome);
       case Ending.StillMoving moving ->
           wording.names().the(moving.place()) + " still moves after " + amounts.time(moving.time());
+      case Ending.UpAndDown swinging ->
+          wording.names().the(swinging.place())
+              + " goes up and down every "
+              + amounts.time(swinging.period());
     };
   }
 

@@ -70,6 +70,13 @@ final class JsonOutcome {
         number(into, "since_s", continues.since());
         number(into, "rate_L_per_h", continues.rate() * LITRES * AN_HOUR);
       }
+      case Ending.UpAndDown swinging -> {
+        into.put("kind", "UP_AND_DOWN");
+        number(into, "since_s", swinging.time());
+        into.put("place", swinging.place());
+        number(into, "swing_mm", (swinging.highest() - swinging.lowest()) * MM);
+        number(into, "period_s", swinging.period());
+      }
       case Ending.StillMoving moving -> {
         into.put("kind", "STILL_MOVING");
         number(into, "since_s", moving.time());
@@ -127,6 +134,7 @@ final class JsonOutcome {
       number(into, "before_L", held.before() * LITRES);
       number(into, "after_L", held.after() * LITRES);
     }
+    number(node, "ledgerUntil_s", ledger.until());
     number(node, "imbalance_L", ledger.imbalance() * LITRES);
   }
 

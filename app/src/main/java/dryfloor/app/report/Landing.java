@@ -16,6 +16,11 @@ final class Landing {
     return (isFloor(wording, place) ? " onto " : " into ") + wording.names().the(place);
   }
 
+  /** Of water that stands: " in the sump", " on the cellar floor". */
+  static String on(Wording wording, String place) {
+    return (isFloor(wording, place) ? " on " : " in ") + wording.names().the(place);
+  }
+
   private static boolean isFloor(Wording wording, String place) {
     return wording.installation().floors().stream().map(Floor::id).anyMatch(place::equals);
   }

@@ -17,7 +17,7 @@ final class LedgerSection {
     if (movements.isEmpty()) {
       return;
     }
-    lines.heading("Where the water went");
+    lines.heading("Where the water went in " + wording.amounts().hours(ledger.until()));
     TextTable table =
         new TextTable(
             Column.left("from"),

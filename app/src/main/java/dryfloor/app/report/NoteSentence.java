@@ -21,10 +21,14 @@ final class NoteSentence {
               + (doubt.worked() ? " one, in which it does." : " one, in which it does not.");
       case Note.SiphonBreakTooSmall small ->
           start(small.siphonBreak()) + " is far too small for its pipe and was taken as closed.";
-      case Note.CrestAtVapourPressure crest ->
-          "The pressure at the crest of "
-              + the(crest.run())
-              + " falls so low that the water boils there, which holds the flow back.";
+      case Note.AtVapourPressure low ->
+          "The pressure in "
+              + the(low.run())
+              + " falls so low that the water boils there, "
+              + wording.amounts().length(low.along())
+              + " along it at "
+              + wording.amounts().elevation(low.elevation())
+              + ": that holds the flow back, and the pipe must bear it.";
       case Note.MayFloat floating ->
           start(floating.vessel())
               + " could float up in the water around it, tear its pipes and spill. That is not"

@@ -29,6 +29,7 @@ final class PartState {
           RUNS_OUT,
           BEGINS_TO_FLOW,
           SPILLS,
+          FLOODED,
           STOPS_SPILLING,
           LEAKS,
           BURSTS,

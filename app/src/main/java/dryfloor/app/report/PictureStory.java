@@ -17,6 +17,7 @@ final class PictureStory {
           SUCKS_AIR,
           LOSES_PRIME,
           SPILLS,
+          FLOODED,
           LEAKS,
           BURSTS,
           CATCHES,

@@ -56,6 +56,14 @@ public final class StorySentence {
               + into(event)
               + inAll(event)
               + ".";
+      case FLOODED ->
+          "The water"
+              + (event.other().isEmpty() ? "" : Landing.on(wording, event.other()))
+              + " reaches the rim of "
+              + the(event.subject())
+              + " and runs into it"
+              + inAll(event)
+              + ".";
       case STOPS_SPILLING -> subject(event) + " stops spilling" + into(event) + inAll(event) + ".";
       case LEAKS -> leaks(event) + into(event) + inAll(event) + ".";
       case BURSTS -> subject(event) + " bursts and empties" + into(event) + allTold(event) + ".";

@@ -18,6 +18,9 @@ public final class VerdictSentence {
   private static final double AN_HOUR = 3600;
   private static final double MILLIMETRE = 1e-3;
 
+  /** A change of level that shows in an hour (m). */
+  private static final double SHOWS = 2e-3;
+
   private final Wording wording;
 
   /** Sentences about this installation. */
@@ -120,32 +123,45 @@ public final class VerdictSentence {
 
   private String goesOn(Outcome outcome) {
     return switch (outcome.ending()) {
-      case Ending.Continues continues -> continues(continues);
+      case Ending.Continues continues -> continues(continues, outcome.ledger().until());
       case Ending.Repeats repeats ->
           " From then on it repeats itself every " + amounts().time(repeats.period()) + ".";
       case Ending.StillMoving moving -> moves(moving);
+      case Ending.UpAndDown swinging ->
+          " It does not come to rest: "
+              + wording.names().the(swinging.place())
+              + " goes up and down by "
+              + amounts().level(swinging.highest() - swinging.lowest())
+              + ", about every "
+              + amounts().time(swinging.period())
+              + ".";
       case Ending.AtRest rest -> "";
     };
   }
 
   private String moves(Ending.StillMoving moving) {
-    double hourly = Math.abs(moving.speed()) * AN_HOUR;
     return " It has not come to rest after "
         + amounts().time(moving.time())
         + ": "
         + wording.names().the(moving.place())
         + (moving.speed() > 0 ? " still rises by " : " still falls by ")
-        + (hourly < MILLIMETRE ? "less than " : "")
-        + amounts().level(Math.max(hourly, MILLIMETRE))
-        + " an hour.";
+        + speed(Math.abs(moving.speed()))
+        + ".";
   }
 
-  private String continues(Ending.Continues continues) {
-    double away = wording.installation().conditions().away();
+  /** By the hour, or by the day where an hour does not show. */
+  private String speed(double speed) {
+    double anHour = speed * AN_HOUR;
+    return anHour < SHOWS
+        ? amounts().level(Math.max(anHour * 24, MILLIMETRE)) + " a day"
+        : amounts().level(anHour) + " an hour";
+  }
+
+  private String continues(Ending.Continues continues, double until) {
     return " It goes on at "
         + amounts().hourlyFlow(continues.rate())
         + " until somebody comes; these are the amounts after "
-        + amounts().hours(away)
+        + amounts().hours(until)
         + ".";
   }
 

@@ -29,8 +29,9 @@
  *
  * outcome
  *   verdict          "WET", "CAUGHT" or "DRY"
- *   ending           kind "AT_REST", "REPEATS", "CONTINUES", "STILL_MOVING"; since_s; for REPEATS
- *                    period_s; for CONTINUES rate_L_per_h; for STILL_MOVING place, speed_mm_per_h
+ *   ending           kind "AT_REST", "REPEATS", "CONTINUES", "STILL_MOVING", "UP_AND_DOWN"; since_s;
+ *                    for REPEATS period_s; for CONTINUES rate_L_per_h; for STILL_MOVING place,
+ *                    speed_mm_per_h; for UP_AND_DOWN place, swing_mm, period_s
  *   margin           freeboard_mm, at_s, vessel (left out where no vessel holds water)
  *   firstSpill_s, firstWetFloor_s   left out where it never happens
  *   reachedFloors_L, beyondDrawing_L
@@ -41,6 +42,8 @@
  *   drains[], supplies[]   id, name, volume_L
  *   pumpsRunDry[]    id, name, at_s
  *   ledger[]         path, way, from, to, volume_L, salt_kg
+ *   ledgerUntil_s    up to when ledger, salinities, drains and supplies count: the unattended time,
+ *                    or for REPEATS as long as it took to see that it does
  *   standing[]       id, before_L, after_L: water in pipes and devices
  *   imbalance_L
  *   story[]          at_s, what, subject, other and volume_L (left out where there is none),

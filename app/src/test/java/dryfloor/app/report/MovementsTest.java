@@ -86,7 +86,7 @@ class MovementsTest {
 
   private static AbstractListAssert<?, List<? extends Tuple>, Tuple, ObjectAssert<Tuple>>
       assertMoved(Ledger.Entry... entries) {
-    return assertThat(Movements.of(new Ledger(List.of(entries), List.of(), 0)))
+    return assertThat(Movements.of(new Ledger(List.of(entries), List.of(), 3600, 0)))
         .extracting(Movement::from, Movement::to, Movement::way, Movement::moved, Movement::round);
   }
 

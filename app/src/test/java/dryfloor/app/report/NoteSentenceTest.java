@@ -17,7 +17,9 @@ class NoteSentenceTest {
         Arguments.of(new Note.SiphonBreakInDoubt("return-break", true), "in which it does."),
         Arguments.of(new Note.SiphonBreakInDoubt("return-break", false), "in which it does not."),
         Arguments.of(new Note.SiphonBreakTooSmall("return-break"), "taken as closed."),
-        Arguments.of(new Note.CrestAtVapourPressure("return-line"), "the water boils there"),
+        Arguments.of(
+            new Note.AtVapourPressure("return-line", 40, 60.4),
+            "the water boils there, 40.00 m along it at +60.40 m"),
         Arguments.of(new Note.MayFloat("sump"), "The sump could float up"),
         Arguments.of(
             new Note.SettlesElsewhere("sump", -2.42, -2.407),

@@ -26,6 +26,7 @@ class SceneFlowsTest {
                 new Ledger.Entry("main-drain", Way.RUN, "overflow-box", "main-drain", 0.2, 0),
                 new Ledger.Entry("return-line", Way.RUN, "sump", "display", 297.3, 0)),
             List.of(),
+            3600,
             0);
     assertThat(new SceneFlows(Wording.of(SampleInstallation.get(), Units.METRIC)).of(ledger))
         .extracting(Scene.Flow::path, Scene.Flow::kind, Scene.Flow::text)

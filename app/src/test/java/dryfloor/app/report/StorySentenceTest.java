@@ -27,7 +27,8 @@ class StorySentenceTest {
   }
 
   @ParameterizedTest
-  @EnumSource(names = {"RUN_EMPTIES", "SPILLS", "STOPS_SPILLING", "LEAKS", "BURSTS", "POURED"})
+  @EnumSource(
+      names = {"RUN_EMPTIES", "SPILLS", "FLOODED", "STOPS_SPILLING", "LEAKS", "BURSTS", "POURED"})
   void waterComesWithItsLitres(What what) {
     assertThat(say(what, "sump", "plant-room", 0.034)).contains("34 L");
   }
@@ -44,6 +45,9 @@ class StorySentenceTest {
         "SILL_REACHED | hall | beyond | 0.5"
             + "| The water on the hall floor reaches the sill and flows over it beyond the drawing:"
             + " 500 L in all.",
+        "FLOODED | sump | tray | 0.031"
+            + "| The water in the sump tray reaches the rim of the sump and runs into it:"
+            + " 31 L in all.",
         "RUNS_BACKWARDS | return-line | sump | -1"
             + "| Water runs backwards through the return line into the sump.",
         "SIPHON_BREAKS | return-break | return-line | -1"

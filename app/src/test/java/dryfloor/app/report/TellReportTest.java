@@ -98,7 +98,11 @@ class TellReportTest {
             OptionalDouble.of(1),
             WET.firstWetFloor(),
             WET.dryPumps(),
-            new Ledger(List.of(dribble, WET.ledger().entries().getLast()), List.of(), 1e-12),
+            new Ledger(
+                List.of(dribble, WET.ledger().entries().getLast()),
+                List.of(),
+                WET.ledger().until(),
+                1e-12),
             WET.story(),
             WET.notes(),
             WET.trajectory());

@@ -51,6 +51,7 @@ public final class SampleOutcome {
                 new Ledger.Entry("sump", Ledger.Way.RIM, "sump", "tray", 0.116, 4),
                 new Ledger.Entry("tray", Ledger.Way.RIM, "tray", "plant-room", 0.034, 1.2)),
             List.of(new Ledger.Standing("return-line", 0.0052, 0.0031)),
+            72 * 3600,
             1e-15),
         List.of(
             event(0, What.POWER_LOST, "plant-circuit", "", -1),
@@ -84,7 +85,7 @@ public final class SampleOutcome {
         OptionalDouble.of(300),
         OptionalDouble.empty(),
         List.of(new Outcome.DryPump("return-pump", 320)),
-        new Ledger(List.of(), List.of(), 0),
+        new Ledger(List.of(), List.of(), 72 * 3600, 0),
         List.of(event(300, What.SPILLS, "sump", "tray", 0.025)),
         List.of(),
         NO_LINE);
@@ -109,7 +110,7 @@ public final class SampleOutcome {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         List.of(),
-        new Ledger(List.of(), List.of(), 0),
+        new Ledger(List.of(), List.of(), 72 * 3600, 0),
         List.of(),
         List.of(new Note.SettlesElsewhere("sump", -2.42, -2.407)),
         NO_LINE);

@@ -1,0 +1,170 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.Account;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.PipeFixture;
+import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Water that still comes through a run after what drove it has stopped: a display that goes on
+ * running over once the pump stands.
+ *
+ * <p>A flow is driven while the place it comes from gets water, directly or over others, from a
+ * pump that runs or from a supply. What comes through a run from the moment it was last driven
+ * until it has ceased is told, at that moment; a run that is driven again, or never ceases, or was
+ * never driven is not told of. Water that stood in the run itself is told where it empties.
+ */
+final class StillOnItsWay {
+
+  /** A flow that counts as running (m³/s). */
+  private static final double RUNS = 1e-6;
+
+  /** A flow that has ceased (m³/s). */
+  private static final double CEASED = 1e-8;
+
+  /** Less water than this is not worth telling (m³). */
+  private static final double WORTH_TELLING = 5e-4;
+
+  private final FlowNetwork network;
+  private final State state;
+  private final Recorder recorder;
+  private final Set<String> drivenBefore;
+  private final boolean[] everDriven;
+
+  /** When each pipe was last driven (s), or NaN while it is. */
+  private final double[] since;
+
+  /** What had come out of its second end by then (m³). */
+  private final double[] until;
+
+  /** Whether water goes to each place that a pump or a supply drives there. */
+  private final boolean[] driven;
+
+  /**
+   * Nothing has moved yet.
+   *
+   * @param drivenBefore runs that carried water when all was well
+   */
+  StillOnItsWay(FlowNetwork network, State state, Recorder recorder, Set<String> drivenBefore) {
+    this.network = network;
+    this.state = state;
+    this.recorder = recorder;
+    this.drivenBefore = drivenBefore;
+    int pipes = network.pipes().size();
+    everDriven = new boolean[pipes];
+    since = new double[pipes];
+    Arrays.fill(since, Double.NaN);
+    until = new double[pipes];
+    driven = new boolean[network.places().size()];
+  }
+
+  /** Looks at a step before it is taken down. */
+  void look(double start, double h, double[] moved) {
+    spread(h, moved);
+    for (int i = 0; i < since.length; i++) {
+      Pipe pipe = network.pipes().get(i);
+      if (intoSecondEnd(pipe, moved) < RUNS * h) {
+        continue;
+      }
+      if (driven[pipe.leg(0).end().place()] || isDriver(pipe)) {
+        everDriven[i] = true;
+        since[i] = Double.NaN;
+      } else if (Double.isNaN(since[i]) && (everDriven[i] || drivenBefore.contains(pipe.run()))) {
+        since[i] = start;
+        until[i] = cameOut(pipe);
+      }
+    }
+  }
+
+  /** Marks every place that driven water reaches. */
+  private void spread(double h, double[] moved) {
+    Arrays.fill(driven, false);
+    for (Pipe pipe : network.pipes()) {
+      if (isDriver(pipe) && intoSecondEnd(pipe, moved) > RUNS * h) {
+        driven[pipe.leg(1).end().place()] = true;
+      }
+    }
+    boolean more = true;
+    while (more) {
+      more = false;
+      for (int a = 0; a < moved.length; a++) {
+        if (Math.abs(moved[a]) > RUNS * h) {
+          Account account = network.accounts().get(a);
+          int from = moved[a] > 0 ? account.from() : account.to();
+          int to = moved[a] > 0 ? account.to() : account.from();
+          if (driven[from] && !driven[to]) {
+            driven[to] = true;
+            more = true;
+          }
+        }
+      }
+    }
+  }
+
+  private boolean isDriver(Pipe pipe) {
+    if (network.places().get(pipe.leg(0).end().place()).kind() == Place.Kind.SUPPLY) {
+      return true;
+    }
+    for (PipeFixture fixture : pipe.fixtures()) {
+      if (fixture instanceof PipeFixture.PumpFixture pump && state.board.runs(pump.part())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Tells what still came, once all is over. */
+  void tell(Story story, double[] flowsAtEnd) {
+    List<StoryEvent> told = List.copyOf(story.events());
+    for (int i = 0; i < since.length; i++) {
+      Pipe pipe = network.pipes().get(i);
+      if (Double.isNaN(since[i]) || !tellsOf(pipe) || intoSecondEnd(pipe, flowsAtEnd) > CEASED) {
+        continue;
+      }
+      String taker = network.places().get(pipe.leg(1).end().place()).id();
+      double stood = emptied(told, pipe.run(), taker, since[i]);
+      double still = cameOut(pipe) - until[i] - stood;
+      if (still > WORTH_TELLING) {
+        story.tell(since[i], What.RUNS_OUT, pipe.run(), taker, still);
+      }
+    }
+  }
+
+  /** Runs that carry water now. */
+  Set<String> carrying(double[] flows) {
+    return network.pipes().stream()
+        .filter(pipe -> intoSecondEnd(pipe, flows) > RUNS)
+        .map(Pipe::run)
+        .collect(Collectors.toSet());
+  }
+
+  private boolean tellsOf(Pipe pipe) {
+    boolean inside = network.accounts().get(pipe.throughSlot()).inside();
+    return inside && !pipe.leg(1).end().atJunction();
+  }
+
+  /** What was told already when the run emptied itself (m³). */
+  private static double emptied(List<StoryEvent> told, String run, String taker, double since) {
+    return told.stream()
+        .filter(event -> event.what() == What.RUN_EMPTIES && event.time() >= since)
+        .filter(event -> event.subject().equals(run) && event.other().equals(taker))
+        .mapToDouble(event -> event.volume().orElse(0))
+        .sum();
+  }
+
+  private double cameOut(Pipe pipe) {
+    return intoSecondEnd(pipe, recorder.carried[0]) - intoSecondEnd(pipe, recorder.carried[1]);
+  }
+
+  /** What goes into the place at the second end, less what comes back out of it. */
+  private static double intoSecondEnd(Pipe pipe, double[] over) {
+    return over[pipe.throughSlot()] - over[pipe.ownColumnSlot(1)] - over[pipe.farColumnSlot(1)];
+  }
+}
