@@ -35,7 +35,26 @@ final class PipeLaws {
 
   private int revision = -1;
 
-  private record Stretch(double from, double to, int fixtures, boolean column) {}
+  private record Stretch(double from, double to, int fixtures, Use use) {}
+
+  /** What a stretch is to the water. */
+  private enum Use {
+    CARRIES,
+    /** Water rises and falls in it and comes to rest. */
+    COLUMN,
+    /** It carries, with air in its pumps. */
+    DRY,
+    /** Water falls in it and comes to rest, with air in its pumps. */
+    DRY_COLUMN;
+
+    boolean isColumn() {
+      return this == COLUMN || this == DRY_COLUMN;
+    }
+
+    boolean isDry() {
+      return this == DRY || this == DRY_COLUMN;
+    }
+  }
 
   PipeLaws(Pipe pipe, Board board) {
     this.pipe = pipe;
@@ -52,21 +71,38 @@ final class PipeLaws {
 
   /** The whole pipe where it only levels out the water of two tees that stand open. */
   PipeLaw wholeBetweenTees() {
-    return law(0, pipe.length(), pipe.fixtures(), true);
+    return law(0, pipe.length(), pipe.fixtures(), Use.COLUMN);
+  }
+
+  /** The whole pipe as it lets water fall back through pumps that have only air. */
+  PipeLaw wholeDry() {
+    return law(0, pipe.length(), pipe.fixtures(), Use.DRY);
   }
 
   /** The leg on one side of the crest, still in the direction of the pipe. */
   PipeLaw leg(int side) {
-    return side == 0
-        ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0))
-        : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1));
+    return leg(side, Use.CARRIES);
+  }
+
+  /** The same with air in its pumps. */
+  PipeLaw legDry(int side) {
+    return leg(side, Use.DRY);
   }
 
   /** The leg on one side of the crest, as the way of the water that rises and falls in it. */
   PipeLaw column(int side) {
+    return leg(side, Use.COLUMN);
+  }
+
+  /** The same with air in its pumps. */
+  PipeLaw columnDry(int side) {
+    return leg(side, Use.DRY_COLUMN);
+  }
+
+  private PipeLaw leg(int side, Use use) {
     return side == 0
-        ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0), true)
-        : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1), true);
+        ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0), use)
+        : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1), use);
   }
 
   /** The stretch from some distance (m) to the second end. */
@@ -107,20 +143,19 @@ final class PipeLaws {
   }
 
   private PipeLaw law(double from, double to, List<PipeFixture> fixtures) {
-    return law(from, to, fixtures, false);
+    return law(from, to, fixtures, Use.CARRIES);
   }
 
-  private PipeLaw law(double from, double to, List<PipeFixture> fixtures, boolean column) {
+  private PipeLaw law(double from, double to, List<PipeFixture> fixtures, Use use) {
     if (revision != board.revision()) {
       known.clear();
       revision = board.revision();
     }
     return known.computeIfAbsent(
-        new Stretch(from, to, fixtures.size(), column),
-        stretch -> make(from, to, fixtures, column));
+        new Stretch(from, to, fixtures.size(), use), stretch -> make(from, to, fixtures, use));
   }
 
-  private PipeLaw make(double from, double to, List<PipeFixture> fixtures, boolean column) {
+  private PipeLaw make(double from, double to, List<PipeFixture> fixtures, Use use) {
     double length = to - from;
     boolean firstEnd = from <= 0;
     boolean secondEnd = to >= pipe.length();
@@ -134,7 +169,7 @@ final class PipeLaws {
     for (PipeFixture fixture : fixtures) {
       switch (fixture) {
         case PipeFixture.PumpFixture pump -> {
-          if (board.runs(pump.part())) {
+          if (board.runs(pump.part()) && !use.isDry()) {
             pumps.add(pump.curve());
           } else if (Double.isInfinite(pump.stoppedLoss())) {
             passage = PipeLaw.Passage.BLOCKED;
@@ -165,7 +200,7 @@ final class PipeLaws {
       }
     }
     return new PipeLaw(
-        column
+        use.isColumn()
             ? PipeResistance.ofColumn(pipe.bore(), length, pipe.roughness(), pipe.viscosity())
             : PipeResistance.of(pipe.bore(), length, pipe.roughness(), pipe.viscosity()),
         Math.max(loss, LEAST_LOSS),
