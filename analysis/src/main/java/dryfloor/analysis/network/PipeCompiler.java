@@ -113,7 +113,7 @@ final class PipeCompiler {
     int tee =
         registry.addTee(
             new Tee(run.id(), leak.elevation(), pool, run.bore(), run.duty() == Run.Duty.FEED));
-    PipeEnd atLeak = new PipeEnd(pool, tee, leak.elevation());
+    PipeEnd atLeak = PipeEnd.at(tee, registry.tees.get(tee));
     add(run, whole.upTo(leak.along(), leak.elevation(), atLeak), false);
     add(run, whole.after(leak.along(), leak.elevation(), atLeak), leak.blockedBeyond());
     int landing = registry.place(leak.landing());
@@ -124,7 +124,8 @@ final class PipeCompiler {
   /** An open end over a vessel or floor; it can't lie below the bottom of it. */
   private PipeEnd lying(String landing, double elevation) {
     int place = registry.place(landing);
-    return new PipeEnd(place, -1, Math.max(elevation, registry.places.get(place).table().bottom()));
+    double ground = registry.places.get(place).table().bottom();
+    return new PipeEnd(place, -1, Math.max(elevation, ground), elevation <= ground);
   }
 
   private PipeEnd end(Run run, Failure.End which) {
@@ -136,15 +137,15 @@ final class PipeCompiler {
     RunEnd end = which == Failure.End.FIRST ? run.from() : run.to();
     return switch (end) {
       case RunEnd.Opening opening ->
-          new PipeEnd(registry.place(opening.at()), -1, opening.elevation());
+          PipeEnd.fixed(registry.place(opening.at()), opening.elevation());
       case RunEnd.AtJunction junction -> {
         int tee = registry.tee(junction.at());
-        yield new PipeEnd(registry.tees.get(tee).place(), tee, registry.tees.get(tee).elevation());
+        yield PipeEnd.at(tee, registry.tees.get(tee));
       }
       case RunEnd.AtSupply supply ->
-          new PipeEnd(registry.place(supply.at()), -1, supply(supply.at()).elevation());
+          PipeEnd.fixed(registry.place(supply.at()), supply(supply.at()).elevation());
       case RunEnd.AtDrain drain ->
-          new PipeEnd(registry.place(drain.at()), -1, drain(drain.at()).elevation());
+          PipeEnd.fixed(registry.place(drain.at()), drain(drain.at()).elevation());
     };
   }
 

@@ -4,6 +4,7 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
+import dryfloor.analysis.network.PipeLaw;
 import dryfloor.analysis.network.Place;
 import java.util.List;
 import java.util.Optional;
@@ -117,7 +118,7 @@ final class BranchBuilder {
         laws[i].whole(),
         1,
         laws[i].floats(),
-        suction(i),
+        suction(i, laws[i].wholeDry()),
         VapourLimit.of(pipe, laws[i], network.water()));
   }
 
@@ -136,11 +137,22 @@ final class BranchBuilder {
         Optional.empty());
   }
 
-  private PipeBranch.Inlet suction(int i) {
-    PipeEnd first = network.pipes().get(i).leg(0).end();
-    return laws[i].isPumped() && opensIntoPool(first)
-        ? new PipeBranch.Inlet.Suction(first.place(), first.elevation())
+  private PipeBranch.Inlet suction(int i, PipeLaw dry) {
+    return laws[i].isPumped() && opensIntoPool(network.pipes().get(i).leg(0).end())
+        ? new PipeBranch.Inlet.Suction(pumpAt(i, dry))
         : new PipeBranch.Inlet.Free();
+  }
+
+  private PumpSuction pumpAt(int i, PipeLaw dry) {
+    Pipe pipe = network.pipes().get(i);
+    PipeEnd end = pipe.leg(0).end();
+    if (end.atJunction()) {
+      return PumpSuction.inBore(end, network.tees().get(end.junction()).bore(), dry);
+    }
+    double bottom = network.places().get(end.place()).table().bottom();
+    return end.lies()
+        ? PumpSuction.inBore(end, pipe.bore(), dry)
+        : PumpSuction.inVessel(end, bottom, dry);
   }
 
   private boolean opensIntoPool(PipeEnd end) {
@@ -156,7 +168,10 @@ final class BranchBuilder {
     };
   }
 
-  /** Water between an end and the column on its side; the law runs in the pipe's own direction. */
+  /**
+   * Water between an end and the column on its side; the law runs in the pipe's own direction. A
+   * pump beyond the crest has air before it and moves nothing.
+   */
   PipeBranch moving(int i, int side) {
     Pipe pipe = network.pipes().get(i);
     BranchEnd column = new BranchEnd.AtPlace(pipe.leg(side).column(), Double.NEGATIVE_INFINITY);
@@ -166,10 +181,12 @@ final class BranchBuilder {
         1,
         end,
         column,
-        laws[i].leg(side),
+        side == 0 ? laws[i].leg(0) : laws[i].legDry(1),
         towardsCrest(side),
         laws[i].floats(side),
-        side == 0 && laws[i].isPumped(0) ? suction(i) : new PipeBranch.Inlet.Free(),
+        side == 0 && laws[i].isPumped(0)
+            ? suction(i, laws[i].legDry(0))
+            : new PipeBranch.Inlet.Free(),
         Optional.empty());
   }
 
@@ -215,11 +232,13 @@ final class BranchBuilder {
   private PipeBranch.Inlet inlet(int i, PipeMode mode, int side) {
     Pipe pipe = network.pipes().get(i);
     if (side == 0 && laws[i].isPumped(0)) {
-      PipeEnd end = pipe.leg(0).end();
-      return new PipeBranch.Inlet.OverCrest(opensIntoPool(end) ? end.place() : -1, end.elevation());
+      return new PipeBranch.Inlet.OverCrest(
+          opensIntoPool(pipe.leg(0).end())
+              ? Optional.of(pumpAt(i, laws[i].legDry(0)))
+              : Optional.empty());
     }
     if (network.places().get(pipe.leg(side).end().place()).kind() == Place.Kind.SUPPLY) {
-      return new PipeBranch.Inlet.OverCrest(-1, 0);
+      return new PipeBranch.Inlet.OverCrest(Optional.empty());
     }
     Optional<PipeBranch> flushing =
         mode.staysOpen() ? Optional.of(from(i, side)) : Optional.empty();

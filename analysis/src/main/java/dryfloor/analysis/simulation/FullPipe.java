@@ -30,6 +30,10 @@ final class FullPipe {
   private final PipeLaws laws;
   private final Optional<Beyond> beyondVent;
   private final boolean pumped;
+
+  /** Places from which water can come at each end; only asked for where there are holes. */
+  private final List<List<Integer>> sources;
+
   private final boolean touchesFullTee;
 
   /**
@@ -63,6 +67,10 @@ final class FullPipe {
             .map(hole -> new Hole(hole, beyond(hole.along())))
             .toList();
     beyondVent = pipe.vented() ? Optional.of(beyond(pipe.crestAlong())) : Optional.empty();
+    sources =
+        holes.isEmpty()
+            ? List.of()
+            : List.of(Sources.behind(network, pipe, 0), Sources.behind(network, pipe, 1));
     pumped = laws.isPumped();
     touchesFullTee =
         pipe.legs().stream()
@@ -142,8 +150,17 @@ final class FullPipe {
   }
 
   /**
-   * The better of the water over a hole and the pressure behind it (m): air enters when both have
-   * fallen to nothing.
+   * The best of the water over a hole, the pressure behind it, and the surface above it that a
+   * siphon draws from (m): air breaks the siphon when all have fallen to nothing.
+   *
+   * <p>The surface counts wherever the hole sits, before the crest or behind it. A hole that lies
+   * lower than it takes in air as soon as the water runs fast enough, but that does not stop the
+   * water: up to the hole the pipe then runs like one that ends there in the air, with the surface
+   * still higher than its end, and carries the air along over the crest as long as it is faster
+   * than {@link dryfloor.analysis.hydraulics.Siphon#airClearingVelocity}. It may part some
+   * centimetres earlier, when it has become slower than that, or run on with less water; what is
+   * taken here lets down the most. Where the surface stands above the crest there is no siphon to
+   * break: water goes over the crest by itself, with or without air.
    */
   double holds(Hole hole) {
     return holds(hole, through.driven, 0);
@@ -159,10 +176,26 @@ final class FullPipe {
       return cover;
     }
     double line = pressureLine(hole.beyond(), flow);
-    if (line <= fixture.elevation()) {
+    if (line > fixture.elevation()) {
+      return line - fixture.elevation();
+    }
+    double above = siphonedSurface(flow) - fixture.elevation() - seal;
+    if (above <= 0) {
       state.openedHoles.add(fixture.id());
     }
-    return line - fixture.elevation();
+    return Math.max(line - fixture.elevation(), above);
+  }
+
+  /** The surface that a flow draws from if it is a siphon, with its crest above it (m). */
+  private double siphonedSurface(double flow) {
+    if (Math.abs(flow) <= NOTHING) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    double surface = Double.NEGATIVE_INFINITY;
+    for (int place : sources.get(flow > 0 ? 0 : 1)) {
+      surface = Math.max(surface, field.levels[place]);
+    }
+    return surface < pipe.crest() ? surface : Double.NEGATIVE_INFINITY;
   }
 
   /**

@@ -37,6 +37,7 @@ final class PipeBranch extends Branch {
 
   private final FlowPoint point = new FlowPoint();
   private final FlowPoint nudged = new FlowPoint();
+  private final FlowPoint falling = new FlowPoint();
 
   /** Flow that would pass if the inlet let it, negative where the branch lets none back (m³/s). */
   double driven;
@@ -51,7 +52,7 @@ final class PipeBranch extends Branch {
     record Free() implements Inlet {}
 
     /** A pump sucks there. */
-    record Suction(int place, double elevation) implements Inlet {}
+    record Suction(PumpSuction pump) implements Inlet {}
 
     /**
      * It goes over a lip into air; nothing comes back.
@@ -62,8 +63,12 @@ final class PipeBranch extends Branch {
     record OverLip(BranchEnd from, double crest, double bore, Optional<PipeBranch> flushing)
         implements Inlet {}
 
-    /** A pump lifts it over a crest into air; nothing comes back. */
-    record OverCrest(int place, double elevation) implements Inlet {}
+    /**
+     * A pump or a supply lifts it over a crest into air; nothing comes back.
+     *
+     * @param pump one that sucks from open water
+     */
+    record OverCrest(Optional<PumpSuction> pump) implements Inlet {}
   }
 
   PipeBranch(
@@ -91,9 +96,9 @@ final class PipeBranch extends Branch {
     }
     return switch (inlet) {
       case Inlet.Free free -> -1;
-      case Inlet.Suction suction -> suction.place();
+      case Inlet.Suction suction -> suction.pump().place();
       case Inlet.OverLip lip -> lip.from() instanceof BranchEnd.AtPlace from ? from.place() : -1;
-      case Inlet.OverCrest crest -> crest.place();
+      case Inlet.OverCrest crest -> crest.pump().map(PumpSuction::place).orElse(-1);
     };
   }
 
@@ -120,12 +125,18 @@ final class PipeBranch extends Branch {
     vapour.ifPresent(limit -> hangTogether(limit, firstHead, secondHead, levels));
     switch (inlet) {
       case Inlet.Free free -> {}
-      case Inlet.Suction suction -> suck(levels[suction.place()] - suction.elevation());
+      case Inlet.Suction suction -> {
+        suck(suction.pump(), levels);
+        if (suction.pump().fallsBack(levels) > 0) {
+          fallBack(suction.pump(), head, loss, levels);
+          vapour.ifPresent(limit -> hangTogether(limit, firstHead, secondHead, levels));
+        }
+      }
       case Inlet.OverCrest crest -> {
         if (flow <= 0) {
           stop();
-        } else if (crest.place() >= 0) {
-          suck(levels[crest.place()] - crest.elevation());
+        } else {
+          crest.pump().ifPresent(pump -> suckOverCrest(pump, head, loss, levels));
         }
       }
       case Inlet.OverLip lip -> {
@@ -149,13 +160,40 @@ final class PipeBranch extends Branch {
     return vapour.flatMap(VapourLimit::limitingPoint);
   }
 
-  private void suck(double depth) {
+  private void suck(PumpSuction pump, double[] levels) {
     if (flow > 0) {
-      double share = PumpSuction.share(depth);
-      flowPerLevel = flowPerLevel * share + flow * PumpSuction.sharePerDepth(depth);
+      double share = pump.share(levels);
+      flowPerLevel = flowPerLevel * share + flow * pump.sharePerDepth(levels);
       flow *= share;
       flowPerHead *= share;
     }
+  }
+
+  /** Nothing comes back over the crest: where the pump has only air, the water stands below it. */
+  private void suckOverCrest(PumpSuction pump, double head, double loss, double[] levels) {
+    suck(pump, levels);
+    if (pump.fallsBack(levels) > 0) {
+      fallBack(pump, head, loss, levels);
+      stop();
+    }
+  }
+
+  /** Without water the pump has no head: what stands above it falls back, and none comes after. */
+  private void fallBack(PumpSuction pump, double head, double loss, double[] levels) {
+    if (isShut(levels)) {
+      driven = 0;
+    } else {
+      pump.dry().solve(direction * head, loss, falling);
+      driven = direction * falling.flow;
+    }
+    double held = Math.min(flow, 0);
+    double heldSlope = flow < 0 ? flowPerHead : 0;
+    double fallen = Math.min(driven, 0);
+    double fallenSlope = driven < 0 ? falling.flowPerHead : 0;
+    double share = pump.fallsBack(levels);
+    flow = held + share * (fallen - held);
+    flowPerHead = heldSlope + share * (fallenSlope - heldSlope);
+    flowPerLevel = pump.fallsBackPerDepth(levels) * (fallen - held);
   }
 
   private void goOver(Inlet.OverLip lip, double firstHead) {

@@ -40,6 +40,8 @@ final class PipeLaws {
   private enum Purpose {
     /** What flows between its ends. */
     FLOW,
+    /** The same with air in its pumps. */
+    FLOW_WITH_DRY_PUMPS,
     /** The pressure within, so that what is lost at the very ends does not belong to it. */
     PRESSURE
   }
@@ -56,14 +58,28 @@ final class PipeLaws {
 
   /** The whole pipe, from its first end to its second. */
   PipeLaw whole() {
-    return law(0, pipe.length(), pipe.fixtures());
+    return law(0, pipe.length(), pipe.fixtures(), Purpose.FLOW);
+  }
+
+  /** The whole pipe as it lets water fall back through pumps that have only air. */
+  PipeLaw wholeDry() {
+    return law(0, pipe.length(), pipe.fixtures(), Purpose.FLOW_WITH_DRY_PUMPS);
   }
 
   /** The leg on one side of the crest, still in the direction of the pipe. */
   PipeLaw leg(int side) {
+    return leg(side, Purpose.FLOW);
+  }
+
+  /** The same with air in its pumps. */
+  PipeLaw legDry(int side) {
+    return leg(side, Purpose.FLOW_WITH_DRY_PUMPS);
+  }
+
+  private PipeLaw leg(int side, Purpose purpose) {
     return side == 0
-        ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0))
-        : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1));
+        ? law(0, pipe.crestAlong(), fixturesOfLegs.get(0), purpose)
+        : law(pipe.crestAlong(), pipe.length(), fixturesOfLegs.get(1), purpose);
   }
 
   /**
@@ -133,10 +149,6 @@ final class PipeLaws {
     return false;
   }
 
-  private PipeLaw law(double from, double to, List<PipeFixture> fixtures) {
-    return law(from, to, fixtures, Purpose.FLOW);
-  }
-
   private PipeLaw law(double from, double to, List<PipeFixture> fixtures, Purpose purpose) {
     if (revision != board.revision()) {
       known.clear();
@@ -161,7 +173,7 @@ final class PipeLaws {
     for (PipeFixture fixture : fixtures) {
       switch (fixture) {
         case PipeFixture.PumpFixture pump -> {
-          if (board.runs(pump.part())) {
+          if (board.runs(pump.part()) && purpose != Purpose.FLOW_WITH_DRY_PUMPS) {
             pumps.add(pump.curve());
           } else if (Double.isInfinite(pump.stoppedLoss())) {
             passage = PipeLaw.Passage.BLOCKED;

@@ -4,6 +4,7 @@ import static dryfloor.model.check.Findings.exceeds;
 import static dryfloor.model.check.Findings.length;
 
 import dryfloor.model.element.Run;
+import dryfloor.model.element.RunEnd;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.part.Part;
 import java.util.List;
@@ -140,6 +141,9 @@ final class PartCheck {
               + " above the highest point of its run",
           "a height that the run reaches, or a waypoint at its crest");
     }
+    if (hole.coveredBy().isEmpty()) {
+      checkAboveTheWater(run, hole, highest);
+    }
     hole.coveredBy()
         .flatMap(drawing::vessel)
         .ifPresent(
@@ -153,6 +157,28 @@ final class PartCheck {
                     "a height between its bottom and rim, or no 'coveredBy'");
               }
             });
+  }
+
+  /** A hole in the open air stops no siphon from a water that stands above it. */
+  private void checkAboveTheWater(Run run, Part.SiphonBreak hole, double highest) {
+    for (RunEnd end : List.of(run.from(), run.to())) {
+      drawing
+          .vessel(end.at())
+          .filter(vessel -> exceeds(vessel.level(), hole.elevation()))
+          .filter(vessel -> exceeds(highest, vessel.level()))
+          .ifPresent(
+              vessel ->
+                  findings.warning(
+                      hole.id(),
+                      "at",
+                      "the siphon break lies "
+                          + length(vessel.level() - hole.elevation())
+                          + " below the water of '"
+                          + vessel.id()
+                          + "' and in the open air: it can spray while the run is full, and a siphon"
+                          + " goes on until the water has fallen to it",
+                      "a height above the water, or 'coveredBy' if the holes are in the water"));
+    }
   }
 
   private void checkLanding(Run run, Part part, Optional<String> standsIn) {

@@ -211,6 +211,33 @@ class DrawingCheckTest {
   }
 
   @Test
+  void aSiphonBreakInTheOpenBelowTheWaterIsAWarning() {
+    // The water of the upper tub stands at 1.4 m, that of the lower at 0.9 m; the crest at 1.6 m.
+    runs.add(siphon(1.3));
+    assertFound(
+        Finding.Severity.WARNING,
+        "hole",
+        "at",
+        "the siphon break lies 100 mm below the water of 'upper' and in the open air");
+  }
+
+  @Test
+  void aSiphonBreakInTheOpenAboveTheWaterIsSound() {
+    runs.add(siphon(1.45));
+    assertThat(findings()).isEmpty();
+  }
+
+  private static Run siphon(double hole) {
+    Part siphonBreak = new Part.SiphonBreak("hole", "hole", 0.5, hole, 0.006, 1, Optional.empty());
+    return run(
+        "pipe",
+        opening("upper", 1.2),
+        opening("lower", 0.7),
+        List.of(new Run.Waypoint(1.6, 1)),
+        siphonBreak);
+  }
+
+  @Test
   void aFloorThatWouldSpillUphillIsFound() {
     floors.add(new Floor("cellar", "Cellar", "ground", -2, 9, 0.02, 1, Optional.of("floor")));
     assertFound(
@@ -427,6 +454,11 @@ class DrawingCheckTest {
   }
 
   private static Run run(String id, RunEnd from, RunEnd to, Part... parts) {
+    return run(id, from, to, List.of(), parts);
+  }
+
+  private static Run run(
+      String id, RunEnd from, RunEnd to, List<Run.Waypoint> waypoints, Part... parts) {
     return new Run(
         id,
         id,
@@ -438,7 +470,7 @@ class DrawingCheckTest {
         1e-6,
         List.of(),
         0,
-        List.of(),
+        waypoints,
         List.of(parts),
         false,
         Optional.of("floor"));
