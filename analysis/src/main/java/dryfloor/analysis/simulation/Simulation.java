@@ -141,6 +141,7 @@ public final class Simulation {
     }
     onItsWay.tell(story, field.flows);
     List<Note> notes = new ArrayList<>(watch.atVapourPressure());
+    notes.addAll(onItsWay.notes(field.flows));
     for (int i = 0; i < state.pipes.length; i++) {
       if (state.pipes[i].staysOpen()) {
         notes.add(new Note.FlushesOnAndOn(network.pipes().get(i).run()));
