@@ -41,6 +41,14 @@ public sealed interface Note {
     }
   }
 
+  /**
+   * What failed is a run that is called for by a level that never fell, as evaporation is left out:
+   * nothing shows.
+   *
+   * @param landing id of the place its water goes to once it runs
+   */
+  record NeverRan(String run, String landing) implements Note {}
+
   /** This vessel could float in the water around it. */
   record MayFloat(String vessel) implements Note {}
 

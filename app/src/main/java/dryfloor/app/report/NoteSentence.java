@@ -41,6 +41,12 @@ final class NoteSentence {
               + ", which had "
               + wording.amounts().level(Math.max(open.left(), 0))
               + " left below its rim.";
+      case Note.NeverRan idle ->
+          start(idle.run())
+              + " never ran in all this time, because nothing calls for it: evaporation is left out."
+              + " Once it runs, its water goes"
+              + Landing.into(wording, idle.landing())
+              + ".";
       case Note.MayFloat floating ->
           start(floating.vessel())
               + " could float up in the water around it, tear its pipes and spill. That is not"

@@ -24,6 +24,9 @@ class NoteSentenceTest {
         Arguments.of(
             new Note.RunPartlyFull(List.of("main-drain"), "sump", 0.031, 0.062, 0.131),
             "about 31 L more are on their way there when the feed stops"),
+        Arguments.of(
+            new Note.NeverRan("top-off-line", "plant-room"),
+            "Once it runs, its water goes onto the plant room floor."),
         Arguments.of(new Note.MayFloat("sump"), "The sump could float up"),
         Arguments.of(
             new Note.SettlesElsewhere("sump", 1.0, 0.97),
