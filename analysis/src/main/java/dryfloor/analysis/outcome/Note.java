@@ -1,5 +1,7 @@
 package dryfloor.analysis.outcome;
 
+import java.util.List;
+
 /** A doubt or limit that goes with an answer. */
 public sealed interface Note {
 
@@ -21,6 +23,31 @@ public sealed interface Note {
    * @param elevation of the run there (m)
    */
   record AtVapourPressure(String run, double along, double elevation) implements Note {}
+
+  /**
+   * When their feed stopped these runs ran partly full, and what was on its way in them is not in
+   * the levels: they count what stands in a run, not what runs in it with air above.
+   *
+   * @param vessel that they run into
+   * @param volume on its way, by Manning's formula (m³)
+   * @param rise of that vessel's final level if it is added (m)
+   * @param left below its rim at its highest level (m)
+   */
+  record RunPartlyFull(List<String> runs, String vessel, double volume, double rise, double left)
+      implements Note {
+
+    public RunPartlyFull {
+      runs = List.copyOf(runs);
+    }
+  }
+
+  /**
+   * What failed is a run that is called for by a level that never fell, as evaporation is left out:
+   * nothing shows.
+   *
+   * @param landing id of the place its water goes to once it runs
+   */
+  record NeverRan(String run, String landing) implements Note {}
 
   /** This vessel could float in the water around it. */
   record MayFloat(String vessel) implements Note {}

@@ -35,11 +35,7 @@ record LastCycles(int place, int first, int last, int periods) {
       List<Integer> peaks = lastPeaks(recorder, place);
       if (peaks.size() > 1) {
         LastCycles cycles =
-            new LastCycles(
-                place,
-                /* first= */ peaks.getLast(),
-                /* last= */ peaks.getFirst(),
-                peaks.size() - 1);
+            new LastCycles(place, peaks.getFirst(), peaks.getLast(), peaks.size() - 1);
         double swing = cycles.highest(recorder) - cycles.lowest(recorder);
         if (swing > widest) {
           widest = swing;
@@ -50,7 +46,7 @@ record LastCycles(int place, int first, int last, int periods) {
     return most;
   }
 
-  /** The last peaks of a level, the latest first: moments from which it fell on both sides. */
+  /** The last peaks of a level in order: moments from which it fell on both sides. */
   private static List<Integer> lastPeaks(Recorder recorder, int place) {
     List<Integer> peaks = new ArrayList<>();
     boolean rising = false;
@@ -67,7 +63,7 @@ record LastCycles(int place, int first, int last, int periods) {
         extreme = moment;
       }
     }
-    return peaks;
+    return peaks.reversed();
   }
 
   /** Whether they are still going on at the end of the record, as far as one can tell. */

@@ -49,6 +49,7 @@ public final class Simulation {
   private final Salt salt;
   private final Recorder recorder;
   private final StillOnItsWay onItsWay;
+  private final NeverRan neverRan;
   private final EndWatch end;
   private final BooleanSupplier cancelled;
 
@@ -84,6 +85,7 @@ public final class Simulation {
     salt = new Salt(network, state.salt);
     recorder = new Recorder(network, story);
     onItsWay = new StillOnItsWay(network, state, recorder, carriedBefore);
+    neverRan = new NeverRan(network, recorder, carriedBefore);
     end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
     int places = network.places().size();
     between = new double[places];
@@ -141,6 +143,8 @@ public final class Simulation {
     }
     onItsWay.tell(story, field.flows);
     List<Note> notes = new ArrayList<>(watch.atVapourPressure());
+    notes.addAll(onItsWay.notes(field.flows));
+    notes.addAll(neverRan.notes());
     for (int i = 0; i < state.pipes.length; i++) {
       if (state.pipes[i].staysOpen()) {
         notes.add(new Note.FlushesOnAndOn(network.pipes().get(i).run()));

@@ -2,15 +2,20 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeFixture;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.analysis.outcome.StoryEvent.What;
+import dryfloor.model.element.Vessel;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Water that still comes through a run after what drove it has stopped: a display that goes on
@@ -32,6 +37,9 @@ final class StillOnItsWay {
   /** Less water than this is not worth telling (m³). */
   private static final double WORTH_TELLING = 5e-4;
 
+  /** A rise that is worth a note (m). */
+  private static final double WORTH_A_NOTE = 1e-3;
+
   private final FlowNetwork network;
   private final State state;
   private final Recorder recorder;
@@ -43,6 +51,9 @@ final class StillOnItsWay {
 
   /** What had come out of its second end by then (m³). */
   private final double[] until;
+
+  /** What ran in it then with air above (m³). */
+  private final double[] running;
 
   /** Whether water goes to each place that a pump or a supply drives there. */
   private final boolean[] driven;
@@ -62,6 +73,7 @@ final class StillOnItsWay {
     since = new double[pipes];
     Arrays.fill(since, Double.NaN);
     until = new double[pipes];
+    running = new double[pipes];
     driven = new boolean[network.places().size()];
   }
 
@@ -79,8 +91,17 @@ final class StillOnItsWay {
       } else if (Double.isNaN(since[i]) && (everDriven[i] || drivenBefore.contains(pipe.run()))) {
         since[i] = start;
         until[i] = cameOut(pipe);
+        running[i] = running(i, intoSecondEnd(pipe, moved) / h);
       }
     }
+  }
+
+  /** Water on its way in a run that has air in it (m³). */
+  private double running(int i, double flow) {
+    Pipe pipe = network.pipes().get(i);
+    int column = pipe.leg(1).column();
+    double standing = network.places().get(column).table().level(state.volumes[column]);
+    return state.pipes[i].full ? 0 : WaterInOpenRun.volume(pipe, flow, standing);
   }
 
   /** Marks every place that driven water reaches. */
@@ -128,13 +149,56 @@ final class StillOnItsWay {
       if (Double.isNaN(since[i]) || !tellsOf(pipe) || intoSecondEnd(pipe, flowsAtEnd) > CEASED) {
         continue;
       }
-      String taker = network.places().get(pipe.leg(1).end().place()).id();
+      String taker = takerOf(pipe).id();
       double stood = emptied(told, pipe.run(), taker, since[i]);
       double still = cameOut(pipe) - until[i] - stood;
       if (still > WORTH_TELLING) {
         story.tell(since[i], What.RUNS_OUT, pipe.run(), taker, still);
       }
     }
+  }
+
+  /** What was on its way in runs that ran partly full, once all is over, by where it goes. */
+  List<Note> notes(double[] flowsAtEnd) {
+    List<Note> notes = new ArrayList<>();
+    for (Vessel vessel : network.installation().vessels()) {
+      List<Integer> pipes = runningInto(vessel.id(), flowsAtEnd);
+      if (!pipes.isEmpty()) {
+        Note.RunPartlyFull note = note(vessel, pipes);
+        if (note.rise() > WORTH_A_NOTE) {
+          notes.add(note);
+        }
+      }
+    }
+    return notes;
+  }
+
+  /** Pipes with water on its way to a vessel that ceased to flow. */
+  private List<Integer> runningInto(String vessel, double[] flowsAtEnd) {
+    return IntStream.range(0, since.length)
+        .filter(i -> !Double.isNaN(since[i]) && running[i] > 0)
+        .filter(i -> tellsOf(network.pipes().get(i)))
+        .filter(i -> takerOf(network.pipes().get(i)).id().equals(vessel))
+        .filter(i -> intoSecondEnd(network.pipes().get(i), flowsAtEnd) <= CEASED)
+        .boxed()
+        .toList();
+  }
+
+  private Place takerOf(Pipe pipe) {
+    return network.places().get(pipe.leg(1).end().place());
+  }
+
+  private Note.RunPartlyFull note(Vessel vessel, List<Integer> pipes) {
+    double volume = pipes.stream().mapToDouble(i -> running[i]).sum();
+    int place = network.pipes().get(pipes.getFirst()).leg(1).end().place();
+    LevelTable table = network.places().get(place).table();
+    double with = table.level(state.volumes[place] + volume);
+    return new Note.RunPartlyFull(
+        pipes.stream().map(i -> network.pipes().get(i).run()).toList(),
+        vessel.id(),
+        volume,
+        with - table.level(state.volumes[place]),
+        vessel.rim() - recorder.highest[place]);
   }
 
   /** Runs that carry water now. */

@@ -19,8 +19,10 @@ import dryfloor.analysis.installation.RunPlan;
 import dryfloor.analysis.installation.Trial;
 import dryfloor.analysis.installation.WaterAssert;
 import dryfloor.analysis.outcome.StoryEvent.What;
+import dryfloor.model.Installation;
 import dryfloor.model.element.Control;
 import dryfloor.model.element.Control.LevelSwitch.Action;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
 /** Pumps side by side, pumps that suck air, switches that cycle and fresh water that dilutes. */
@@ -208,6 +210,10 @@ class PumpsAndControlsTest {
 
   /** A tank of 0.5 m² at 600 mm; a store of 0.2 m² with 300 mm over its pump's inlet. */
   private static Plan topOff(double rim) {
+    return topOff(rim, r -> r.pump("top-off-pump", 0.1, "main", 0, 2, 0.02, 0));
+  }
+
+  private static Plan topOff(double rim, Consumer<RunPlan> withPump) {
     return Plan.of("Top-off")
         .storey("ground", 0)
         .floor("room", 50)
@@ -216,13 +222,30 @@ class PumpsAndControlsTest {
         .vessel("store", box(0.5, 0.4, 0.5), v -> v.in("room").level(0.35).fresh())
         .run(
             "top-off",
-            r ->
-                r.from("store", 0.05)
-                    .to("tank", 0.9)
-                    .bore(0.008)
-                    .length(1.2)
-                    .pump("top-off-pump", 0.1, "main", 0, 2, 0.02, 0))
+            r -> {
+              r.from("store", 0.05).to("tank", 0.9).bore(0.008).length(1.2);
+              withPump.accept(r);
+            })
         .levelSwitch("top-off-switch", "tank", 0.58, 0.595, Action.FILLS, "top-off-pump");
+  }
+
+  @Test
+  void aTopOffHoseThatNobodyCallsForIsDryAndSaysWhyAndWhereItsWaterGoes() {
+    // A dosing pump lets nothing through while it stands, so the hose on the floor is no siphon.
+    Installation installation =
+        topOff(1, r -> r.dosingPump("top-off-pump", 0.1, "main", 0, 2, 0.02, 0)).draw();
+    Failure slips = new Failure.EndSlipsOut("top-off", Failure.End.SECOND);
+
+    Outcome idle = Trial.after(installation, slips);
+    Outcome called =
+        Trial.after(installation, slips, new Failure.LevelSwitchStuckLow("top-off-switch"));
+
+    assertThat(idle.verdict()).isEqualTo(Verdict.DRY);
+    assertThat(idle.notes()).containsExactly(new Note.NeverRan("top-off", "room"));
+    // 0.2 m² of store from 350 mm down to the pump at 50 mm: 60 L, all on the floor.
+    assertThat(called.verdict()).isEqualTo(Verdict.WET);
+    assertLitresOn(called, "room").isWithin(0.2, 60);
+    assertThat(called.notes()).isEmpty();
   }
 
   @Test

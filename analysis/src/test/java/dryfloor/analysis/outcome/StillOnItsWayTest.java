@@ -103,6 +103,48 @@ class StillOnItsWayTest {
     assertThat(runsOut(outcome)).isEmpty();
   }
 
+  /**
+   * 20 m of 50 mm at 2 % behind a fall of half a metre. The pump lifts 1.25 L/s. Full, at n =
+   * 0.010, the pipe carries 100 · 1.9635e-3 · 0.0125^(2/3) · √0.02 = 1.496 L/s; 0.836 of that runs
+   * at a depth of 0.69 of the bore and an area of 0.737 of it (hydraulic elements of a circle: Chow
+   * 1959, from memory): 20 m · 0.737 · 1.9635 L/m = 28.9 L, and 0.5 m upright some 0.2 L more. On
+   * 0.5 m² they are 58 mm.
+   */
+  @Test
+  void whatRunsInALongFlatDrainIsNotedBesideTheLevels() {
+    Installation installation =
+        Plan.of("Long drain")
+            .storey("ground", 0)
+            .floor("room", 40)
+            .circuit("main")
+            .vessel("low", Plan.box(1, 0.5, 0.6), v -> v.in("room").level(0.3))
+            .vessel("high", Plan.box(1, 0.5, 0.6), v -> v.in("room").raised(1.5).level(0.4))
+            .run(
+                "lift",
+                r ->
+                    r.from("low", 0.05)
+                        .to("high", 0.55)
+                        .length(3)
+                        .dosingPump("pump", 0.2, "main", 0, 1000, 1.25, 999, 1.2501, 0))
+            .run(
+                "drain",
+                r -> r.fromLip("high", 0.4).to("low", 1).bore(0.05).by(1.4, 0.5).length(20.5))
+            .draw();
+
+    Outcome outcome = Trial.after(installation, new Failure.BuildingLosesPower());
+
+    Note.RunPartlyFull note =
+        outcome.notes().stream()
+            .filter(Note.RunPartlyFull.class::isInstance)
+            .map(Note.RunPartlyFull.class::cast)
+            .findFirst()
+            .orElseThrow();
+    assertThat(note.runs()).containsExactly("drain");
+    assertThat(note.vessel()).isEqualTo("low");
+    assertThat(note.volume() * 1000).isCloseTo(29.1, withPercentage(2));
+    assertThat(note.rise() * 1000).isCloseTo(58, withPercentage(2));
+  }
+
   @ParameterizedTest
   @MethodSource("dryfloor.analysis.installation.Named#small")
   void noMoreRunsOutThanTheLedgerSaysCameOut(Named named) {

@@ -29,6 +29,25 @@ final class NoteSentence {
               + " along it at "
               + wording.amounts().elevation(low.elevation())
               + ": that holds the flow back, and the pipe must bear it.";
+      case Note.RunPartlyFull open ->
+          Sentences.capital(Sentences.enumerate(open.runs().stream().map(this::the).toList()))
+              + (open.runs().size() > 1 ? " run" : " runs")
+              + " partly full: about "
+              + wording.amounts().volume(open.volume())
+              + " more are on their way there when the feed stops (by Manning's formula,"
+              + " n = 0.010). They are not in the levels: add "
+              + wording.amounts().level(open.rise())
+              + " to "
+              + the(open.vessel())
+              + ", which had "
+              + wording.amounts().level(Math.max(open.left(), 0))
+              + " left below its rim.";
+      case Note.NeverRan idle ->
+          start(idle.run())
+              + " never ran in all this time, because nothing calls for it: evaporation is left out."
+              + " Once it runs, its water goes"
+              + Landing.into(wording, idle.landing())
+              + ".";
       case Note.MayFloat floating ->
           start(floating.vessel())
               + " could float up in the water around it, tear its pipes and spill. That is not"

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.app.sample.SampleInstallation;
 import dryfloor.model.unit.Units;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -20,6 +21,12 @@ class NoteSentenceTest {
         Arguments.of(
             new Note.AtVapourPressure("return-line", 40, 60.4),
             "the water boils there, 40.00 m along it at +60.40 m"),
+        Arguments.of(
+            new Note.RunPartlyFull(List.of("main-drain"), "sump", 0.031, 0.062, 0.131),
+            "about 31 L more are on their way there when the feed stops"),
+        Arguments.of(
+            new Note.NeverRan("top-off-line", "plant-room"),
+            "Once it runs, its water goes onto the plant room floor."),
         Arguments.of(new Note.MayFloat("sump"), "The sump could float up"),
         Arguments.of(
             new Note.SettlesElsewhere("sump", -2.42, -2.407),
