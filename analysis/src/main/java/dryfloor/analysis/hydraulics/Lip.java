@@ -12,6 +12,10 @@ package dryfloor.analysis.hydraulics;
  * weirs), 0.61 the sharp-edged hole. They meet at h = 0.367 D, where a gentle transition takes
  * place in nature and a vortex may draw air; no measured curve of a small upright overflow was
  * found.
+ *
+ * <p>Dirt that leaves free a share of the opening leaves that share of both: of the edge and of the
+ * area. The jet falls into air behind it, so none of its velocity head is won back, as it would be
+ * in a full pipe (common practice for clogged grates: a share of perimeter and area).
  */
 public final class Lip {
 
@@ -30,6 +34,17 @@ public final class Lip {
   }
 
   /**
+   * Flow past dirt, m³/s; 0 where the head is 0 or below.
+   *
+   * @param head of the water above the lip, m
+   * @param diameter of the opening, m
+   * @param free share of the opening that is free, above 0, at most 1
+   */
+  public static double flow(double head, double diameter, double free) {
+    return free * flow(head, diameter);
+  }
+
+  /**
    * The slope of {@link #flow}: d flow / d head, m²/s; it falls to a third where the weir hands
    * over to the orifice.
    *
@@ -44,6 +59,17 @@ public final class Lip {
     return ring <= orifice(head, diameter)
         ? 1.5 * ring / head
         : Orifice.flowPerHead(Orifice.SHARP, Physical.areaOfBore(diameter), head);
+  }
+
+  /**
+   * The slope past dirt, m²/s.
+   *
+   * @param head of the water above the lip, m
+   * @param diameter of the opening, m
+   * @param free share of the opening that is free, above 0, at most 1
+   */
+  public static double flowPerHead(double head, double diameter, double free) {
+    return free * flowPerHead(head, diameter);
   }
 
   private static double ringWeir(double head, double diameter) {

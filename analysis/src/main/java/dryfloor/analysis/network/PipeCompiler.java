@@ -174,7 +174,7 @@ final class PipeCompiler {
     if (free <= 0) {
       fixtures.addFirst(new PipeFixture.BlockedFixture(0));
     } else if (free < 1) {
-      fixtures.addFirst(new PipeFixture.FixedFixture(0, narrowingLoss(free)));
+      fixtures.addFirst(new PipeFixture.NarrowedFixture(0, free, narrowingLoss(free)));
     }
     if (endsAtSurchargedDrain(piece)) {
       fixtures.addLast(new PipeFixture.BlockedFixture(piece.length()));
@@ -184,7 +184,9 @@ final class PipeCompiler {
 
   /**
    * Loss of an opening narrowed to a share of its area (velocity heads in the full bore), from the
-   * contraction and sudden enlargement behind it: (1/(0.61·share) − 1)², Borda–Carnot.
+   * contraction and sudden enlargement behind it: (1/(0.61·share) − 1)², Borda–Carnot. That holds
+   * where water fills the bore behind it; into air nothing is won back, see {@link
+   * dryfloor.analysis.hydraulics.Lip}.
    */
   private static double narrowingLoss(double free) {
     double jet = 1 / (0.61 * free) - 1;

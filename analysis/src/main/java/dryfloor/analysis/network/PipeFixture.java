@@ -37,6 +37,14 @@ public sealed interface PipeFixture {
   /** Anything that always costs the same: hand valve, strainer, device, restrictor. */
   record FixedFixture(double along, double loss) implements PipeFixture {}
 
+  /**
+   * Dirt or a grate over the bore.
+   *
+   * @param free share of the bore that is free (above 0, below 1)
+   * @param loss while the pipe behind it runs full (velocity heads)
+   */
+  record NarrowedFixture(double along, double free, double loss) implements PipeFixture {}
+
   /** Something shut for good. */
   record BlockedFixture(double along) implements PipeFixture {}
 

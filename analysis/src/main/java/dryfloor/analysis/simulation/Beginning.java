@@ -126,7 +126,7 @@ final class Beginning {
     }
     PipeEnd lip = pipe.leg(0).end();
     double depth = Math.max(field.levels[lip.place()] - lip.elevation(), 0);
-    return full.flowIfFull() <= Lip.flow(depth, pipe.bore());
+    return full.flowIfFull() <= Lip.flow(depth, pipe.bore(), field.builder.laws(i).freeLip(0));
   }
 
   private static double standing(FlowNetwork network, FlowField field, Pipe.Leg leg) {

@@ -242,7 +242,8 @@ final class BranchBuilder {
     }
     Optional<PipeBranch> flushing =
         mode.staysOpen() ? Optional.of(from(i, side)) : Optional.empty();
-    return new PipeBranch.Inlet.OverLip(end(pipe, side), pipe.crest(), pipe.bore(), flushing);
+    return new PipeBranch.Inlet.OverLip(
+        end(pipe, side), pipe.crest(), pipe.bore(), laws[i].freeLip(side), flushing);
   }
 
   /** Where the head at an end of a pipe comes from. */

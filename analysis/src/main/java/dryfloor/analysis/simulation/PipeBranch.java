@@ -57,10 +57,12 @@ final class PipeBranch extends Branch {
     /**
      * It goes over a lip into air; nothing comes back.
      *
+     * @param free share of the lip that no dirt covers
      * @param flushing the whole pipe as if it were full, where it fills and breaks again and again:
      *     on average it then passes what arrives, with the lip as deep as it takes to fill
      */
-    record OverLip(BranchEnd from, double crest, double bore, Optional<PipeBranch> flushing)
+    record OverLip(
+        BranchEnd from, double crest, double bore, double free, Optional<PipeBranch> flushing)
         implements Inlet {}
 
     /**
@@ -202,14 +204,14 @@ final class PipeBranch extends Branch {
       stop();
       return;
     }
-    double most = Lip.flow(depth, lip.bore());
+    double most = Lip.flow(depth, lip.bore(), lip.free());
     if (flow > most) {
       flow = most;
       flowPerHead = 0;
       if (lip.from() instanceof BranchEnd.AtPlace) {
-        flowPerLevel = Lip.flowPerHead(depth, lip.bore());
+        flowPerLevel = Lip.flowPerHead(depth, lip.bore(), lip.free());
       } else {
-        flowPerHead = Lip.flowPerHead(depth, lip.bore());
+        flowPerHead = Lip.flowPerHead(depth, lip.bore(), lip.free());
       }
     }
   }

@@ -120,6 +120,23 @@ final class PipeLaws {
         : PressureLine.AT_OUTLET;
   }
 
+  /**
+   * Share of the lip that is free where water goes over the crest from this side. Dirt covers the
+   * lip only where the mouth it lies on is the lip; under water it costs head instead.
+   */
+  double freeLip(int side) {
+    if (side == 1 || !pipe.leg(0).negligible()) {
+      return 1;
+    }
+    double free = 1;
+    for (PipeFixture fixture : pipe.fixtures()) {
+      if (fixture instanceof PipeFixture.NarrowedFixture narrowed) {
+        free = Math.min(free, narrowed.free());
+      }
+    }
+    return free;
+  }
+
   /** Float valves of the pipe. */
   List<FloatFixture> floats() {
     return floats;
@@ -190,6 +207,7 @@ final class PipeLaws {
           }
         }
         case PipeFixture.FixedFixture fixed -> loss += fixed.loss();
+        case PipeFixture.NarrowedFixture narrowed -> loss += narrowed.loss();
         case PipeFixture.BlockedFixture blocked -> passage = PipeLaw.Passage.BLOCKED;
         case PipeFixture.CheckFixture check -> {
           if (passage == PipeLaw.Passage.BOTH_WAYS) {

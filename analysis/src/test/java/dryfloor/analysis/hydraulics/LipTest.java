@@ -38,6 +38,15 @@ class LipTest {
     assertThat(perFootOfLip / Math.sqrt(foot)).isCloseTo(3.33, within(0.01 * 3.33));
   }
 
+  /** Half the edge and half the hole: 1.84 · π · 50 mm · h^1.5 / 2 and 0.61 · A · √(2 g h) / 2. */
+  @Test
+  void dirtTakesItsShareOfTheEdgeAndOfTheHole() {
+    double bore = 0.05;
+    assertThat(Lip.flow(0.01242, bore, 0.5)).isCloseTo(0.2e-3, within(1e-7));
+    assertThat(Lip.flow(0.03554, bore, 0.5)).isCloseTo(0.5e-3, within(1e-7));
+    assertThat(Lip.flowPerHead(0.01242, bore, 0.5)).isEqualTo(0.5 * Lip.flowPerHead(0.01242, bore));
+  }
+
   @Test
   void isDryUntilTheWaterReachesIt() {
     assertThat(Lip.flow(0.0, 0.05)).isZero();
