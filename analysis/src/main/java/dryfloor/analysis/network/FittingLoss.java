@@ -2,6 +2,7 @@ package dryfloor.analysis.network;
 
 import dryfloor.analysis.hydraulics.Fitting;
 import dryfloor.model.element.Run;
+import dryfloor.model.element.RunEnd;
 
 /** The fittings of the drawing, looked up in the table of losses. */
 final class FittingLoss {
@@ -12,36 +13,76 @@ final class FittingLoss {
   static double between(Run run) {
     return run.fittings().stream()
         .filter(counted -> !isEnd(counted.kind()))
-        .mapToDouble(counted -> counted.count() * entry(counted.kind()).lossCoefficient())
+        .mapToDouble(FittingLoss::loss)
         .sum();
   }
 
   /**
-   * Loss where water enters at one end and leaves at the other (velocity heads): what the run
-   * names, or a sharp entrance and an exit.
+   * Loss at the first end of a run (velocity heads): the entrances that it names; where it names
+   * neither entrance nor exit, a sharp entrance. An end at a junction has none, what is lost there
+   * belongs to the tee.
+   *
+   * <p>Losses stay with their ends whichever way the water goes. Where both ends are open that is
+   * right in sum for water that goes backwards, too. Where the other end is at a junction, water
+   * that leaves by a first end is charged 0.5 for 1, and water that enters by a second end 1 for
+   * 0.5: across the junction from one run to the next that evens out.
    */
-  static double atEnds(Run run) {
-    return run.fittings().stream()
-        .filter(counted -> isEnd(counted.kind()))
-        .mapToDouble(counted -> counted.count() * entry(counted.kind()).lossCoefficient())
-        .reduce(Double::sum)
-        .orElse(Fitting.ENTRANCE.lossCoefficient() + Fitting.EXIT.lossCoefficient());
+  static double atFirst(Run run, PipeEnd end) {
+    boolean asDrawn = !(run.from() instanceof RunEnd.AtJunction);
+    return asDrawn && namesEnds(run) && !end.atJunction() ? entrances(run) : atNewFirst(end);
   }
 
   /**
-   * Loss where water enters from open water, of {@link #atEnds} what is not the exit (velocity
-   * heads).
+   * Loss at the second end of a run (velocity heads), as {@link #atFirst}: the exits that it names,
+   * or one.
+   */
+  static double atSecond(Run run, PipeEnd end) {
+    boolean asDrawn = !(run.to() instanceof RunEnd.AtJunction);
+    return asDrawn && namesEnds(run) && !end.atJunction() ? exits(run) : atNewSecond(end);
+  }
+
+  /** Loss at a first end that the drawing does not have: where a run was cut or came off. */
+  static double atNewFirst(PipeEnd end) {
+    return end.atJunction() ? 0 : Fitting.ENTRANCE.lossCoefficient();
+  }
+
+  /** Loss at a second end that the drawing does not have. */
+  static double atNewSecond(PipeEnd end) {
+    return end.atJunction() ? 0 : Fitting.EXIT.lossCoefficient();
+  }
+
+  /**
+   * Loss just inside the end by which water enters from open water, whichever that is (velocity
+   * heads): the entrances that the run names. A sharp one where it names no end at all, and where
+   * it begins at a junction, so that it had none to name.
    */
   static double entrance(Run run) {
+    boolean mayName = !(run.from() instanceof RunEnd.AtJunction);
+    return entrances(run) > 0 || (mayName && namesEnds(run))
+        ? entrances(run)
+        : Fitting.ENTRANCE.lossCoefficient();
+  }
+
+  private static boolean namesEnds(Run run) {
+    return run.fittings().stream().anyMatch(counted -> isEnd(counted.kind()));
+  }
+
+  private static double entrances(Run run) {
     return run.fittings().stream()
-        .filter(counted -> isEnd(counted.kind()))
-        .mapToDouble(
-            counted ->
-                isExit(counted.kind())
-                    ? 0
-                    : counted.count() * entry(counted.kind()).lossCoefficient())
-        .reduce(Double::sum)
-        .orElse(Fitting.ENTRANCE.lossCoefficient());
+        .filter(counted -> isEnd(counted.kind()) && !isExit(counted.kind()))
+        .mapToDouble(FittingLoss::loss)
+        .sum();
+  }
+
+  private static double exits(Run run) {
+    return run.fittings().stream()
+        .filter(counted -> isExit(counted.kind()))
+        .mapToDouble(FittingLoss::loss)
+        .sum();
+  }
+
+  private static double loss(Run.FittingCount counted) {
+    return counted.count() * entry(counted.kind()).lossCoefficient();
   }
 
   private static boolean isExit(dryfloor.model.element.Fitting kind) {

@@ -53,8 +53,8 @@ public record Pipe(
    * @param end where it opens
    * @param column index of the place for water that stands in it
    * @param volume that it holds when full (m³)
-   * @param endLoss there, half of what entrance and exit come to, whichever way the water goes
-   *     (velocity heads)
+   * @param endLoss there: an entrance at the first end, an exit at the second, nothing at a
+   *     junction, whichever way the water goes (velocity heads)
    */
   public record Leg(PipeEnd end, int column, double volume, double endLoss) {
 

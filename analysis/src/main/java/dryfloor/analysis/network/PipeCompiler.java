@@ -202,7 +202,6 @@ final class PipeCompiler {
 
   private void addPipe(Run run, RunPiece piece, List<PipeFixture> fixtures) {
     double share = run.length() > 0 ? piece.length() / run.length() : 1;
-    double endLoss = FittingLoss.atEnds(run) / 2;
     LegProfile profile = new LegProfile(piece.points(), run.boreArea());
     int first = piece.first().place();
     int second = piece.second().place();
@@ -225,16 +224,8 @@ final class PipeCompiler {
         new Pipe(
             run.id(),
             List.of(
-                new Pipe.Leg(
-                    piece.first(),
-                    firstColumn,
-                    profile.volume(0),
-                    piece.first().atJunction() ? 0 : endLoss),
-                new Pipe.Leg(
-                    piece.second(),
-                    secondColumn,
-                    profile.volume(1),
-                    piece.second().atJunction() ? 0 : endLoss)),
+                new Pipe.Leg(piece.first(), firstColumn, profile.volume(0), piece.firstLoss()),
+                new Pipe.Leg(piece.second(), secondColumn, profile.volume(1), piece.secondLoss())),
             run.bore(),
             piece.length(),
             run.roughness(),

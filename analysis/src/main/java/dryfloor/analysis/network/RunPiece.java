@@ -11,6 +11,8 @@ import java.util.List;
  *
  * @param first end
  * @param second end
+ * @param firstLoss at the first end (velocity heads)
+ * @param secondLoss at the second end (velocity heads)
  * @param from where the piece begins along the run (m)
  * @param length of the piece (m)
  * @param points of its profile in order, both ends included
@@ -19,6 +21,8 @@ import java.util.List;
 record RunPiece(
     PipeEnd first,
     PipeEnd second,
+    double firstLoss,
+    double secondLoss,
     double from,
     double length,
     List<Point> points,
@@ -35,7 +39,15 @@ record RunPiece(
     points.add(new Point(0, first.elevation()));
     run.waypoints().forEach(w -> points.add(new Point(w.along(), w.elevation())));
     points.add(new Point(run.length(), second.elevation()));
-    return new RunPiece(first, second, 0, run.length(), points, run.parts());
+    return new RunPiece(
+        first,
+        second,
+        FittingLoss.atFirst(run, first),
+        FittingLoss.atSecond(run, second),
+        0,
+        run.length(),
+        points,
+        run.parts());
   }
 
   /**
@@ -75,7 +87,14 @@ record RunPiece(
     List<Point> kept = new ArrayList<>(points.stream().filter(p -> p.along() < cut).toList());
     kept.add(new Point(cut, elevation));
     return new RunPiece(
-        first, end, from, cut, kept, parts.stream().filter(p -> p.along() < cut).toList());
+        first,
+        end,
+        firstLoss,
+        FittingLoss.atNewSecond(end),
+        from,
+        cut,
+        kept,
+        parts.stream().filter(p -> p.along() < cut).toList());
   }
 
   /** The piece after a cut, with a new first end there. */
@@ -89,6 +108,8 @@ record RunPiece(
     return new RunPiece(
         end,
         second,
+        FittingLoss.atNewFirst(end),
+        secondLoss,
         from + cut,
         length - cut,
         kept,

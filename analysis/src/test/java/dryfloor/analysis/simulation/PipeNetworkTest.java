@@ -12,14 +12,14 @@ import dryfloor.analysis.outcome.Outcome;
 import org.junit.jupiter.api.Test;
 
 /**
- * Pipes that meet. The books give friction as a constant, which is entered as a loss; an open end
- * counts 0.75 by itself in the engine (entrance 0.5 and exit 1, shared), which is taken off again.
+ * Pipes that meet. The books give friction as a constant, which is entered as a loss; the end at a
+ * reservoir, where a pipe begins, counts an entrance of 0.5 by itself, which is taken off again.
  * Reservoirs are so wide that their levels stand, and flows are read from the ledger.
  */
 class PipeNetworkTest {
 
   private static final double AWAY = 100;
-  private static final double OPEN_END = 0.75;
+  private static final double ENTRANCE = 0.5;
   private static final double FOOT = 0.3048;
   private static final double CUBIC_FOOT = FOOT * FOOT * FOOT;
   private static final double TWO_G = 2 * 9.80665;
@@ -71,7 +71,7 @@ class PipeNetworkTest {
     for (int i = 0; i < 3; i++) {
       String name = String.valueOf((char) ('a' + i));
       double level = levels[i] + 4;
-      double loss = losses[i] - OPEN_END;
+      double loss = losses[i] - ENTRANCE;
       plan.vessel(name, box(10_000, 10_000, 200), v -> v.in("yard").raised(1).level(level).fresh());
       plan.run(
           "pipe-" + name,
