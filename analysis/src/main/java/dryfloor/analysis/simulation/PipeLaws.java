@@ -40,6 +40,8 @@ final class PipeLaws {
   /** What a stretch is to the water. */
   private enum Use {
     CARRIES,
+    /** It is part of one that carries and adds up to it with the others. */
+    PART,
     /** Water rises and falls in it and comes to rest. */
     COLUMN,
     /** It carries, with air in its pumps. */
@@ -66,7 +68,7 @@ final class PipeLaws {
 
   /** The whole pipe, from its first end to its second. */
   PipeLaw whole() {
-    return law(0, pipe.length(), pipe.fixtures());
+    return law(0, pipe.length(), pipe.fixtures(), Use.CARRIES);
   }
 
   /** The whole pipe where it only levels out the water of two tees that stand open. */
@@ -107,10 +109,27 @@ final class PipeLaws {
 
   /** The stretch from some distance (m) to the second end. */
   PipeLaw beyond(double from) {
+    return between(from, Double.POSITIVE_INFINITY);
+  }
+
+  /** The stretch between two distances (m) from the first end, or what of it the pipe has. */
+  PipeLaw between(double from, double to) {
     return law(
         from,
-        pipe.length(),
-        pipe.fixtures().stream().filter(fixture -> fixture.along() >= from).toList());
+        Math.min(to, pipe.length()),
+        pipe.fixtures().stream()
+            .filter(fixture -> fixture.along() >= from && fixture.along() < to)
+            .toList(),
+        Use.PART);
+  }
+
+  /** Holes beyond the crest that no water ever covers. */
+  List<PipeFixture.HoleFixture> opensBeyondCrest() {
+    return pipe.fixtures().stream()
+        .filter(PipeFixture.HoleFixture.class::isInstance)
+        .map(PipeFixture.HoleFixture.class::cast)
+        .filter(hole -> hole.coveredBy() < 0 && hole.along() > pipe.crestAlong())
+        .toList();
   }
 
   /** Float valves of the pipe. */
@@ -140,10 +159,6 @@ final class PipeLaws {
       }
     }
     return false;
-  }
-
-  private PipeLaw law(double from, double to, List<PipeFixture> fixtures) {
-    return law(from, to, fixtures, Use.CARRIES);
   }
 
   private PipeLaw law(double from, double to, List<PipeFixture> fixtures, Use use) {
@@ -203,7 +218,7 @@ final class PipeLaws {
         use.isColumn()
             ? PipeResistance.ofColumn(pipe.bore(), length, pipe.roughness(), pipe.viscosity())
             : PipeResistance.of(pipe.bore(), length, pipe.roughness(), pipe.viscosity()),
-        Math.max(loss, LEAST_LOSS),
+        use == Use.PART ? loss : Math.max(loss, LEAST_LOSS),
         pumps,
         firstEnd ? pipe.supplyHead() : 0,
         pipe.supplyFlow(),
