@@ -1,0 +1,137 @@
+package dryfloor.analysis.plain;
+
+import dryfloor.analysis.outcome.Verdict;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** What a run of the plain simulator says: sums over all its steps. */
+final class PlainAnswer {
+
+  /** Less than this is no water (m³). */
+  static final double NOTHING = 1e-6;
+
+  final Map<String, Double> drained = new TreeMap<>();
+  final Map<String, Double> supplied = new TreeMap<>();
+
+  /** What reached basins and floors from anywhere else. */
+  final Map<String, Double> caught = new TreeMap<>();
+
+  /** What left each vessel over its rim or through a leak. */
+  final Map<String, Double> spilled = new TreeMap<>();
+
+  final Set<String> drewAir = new TreeSet<>();
+  private final House house;
+  private double beyond;
+  private double counted;
+  private Flows last;
+
+  PlainAnswer(House house) {
+    this.house = house;
+    this.last = new Flows(house.pipes.size(), house.ways.size(), 0);
+  }
+
+  void count(Flows flows, double seconds) {
+    counted += seconds;
+    last = flows;
+    for (int i = 0; i < house.pipes.size(); i++) {
+      Pipe pipe = house.pipes.get(i);
+      outside(pipe.from.node(), flows.from[i] * seconds);
+      outside(pipe.to.node(), -flows.to[i] * seconds);
+      arrive(pipe.from.node(), pipe.to.node(), flows.to[i] * seconds);
+      arrive(pipe.to.node(), pipe.from.node(), -flows.from[i] * seconds);
+    }
+    for (int i = 0; i < house.ways.size(); i++) {
+      Way way = house.ways.get(i);
+      double volume = flows.way[i] * seconds;
+      boolean spills =
+          switch (way.kind()) {
+            case WEIR, SILL -> false;
+            case RIM, LEAK, THROWN, LOST -> true;
+          };
+      moved(way.from(), way.to(), spills, volume);
+    }
+    for (Tee tee : house.tees.values()) {
+      for (Tee.TeeHole hole : tee.holes) {
+        arrive(tee, hole.landing(), hole.flow(tee.level()) * seconds);
+      }
+    }
+  }
+
+  /** Water that went a way that is no pipe. */
+  void moved(Place from, Place to, boolean spills, double volume) {
+    Place source = volume > 0 ? from : to;
+    Place target = volume > 0 ? to : from;
+    if (spills && volume > 0) {
+      spilled.merge(from.id, volume, Double::sum);
+    }
+    arrive(source, target, Math.abs(volume));
+    if (target == house.beyond) {
+      beyond += Math.abs(volume);
+    }
+  }
+
+  private void arrive(Node from, Node to, double volume) {
+    boolean fromFloor = from instanceof Place place && place.kind == Place.Kind.FLOOR;
+    if (volume > 0
+        && to instanceof Place place
+        && (place.kind == Place.Kind.BASIN || place.kind == Place.Kind.FLOOR)) {
+      caught.merge(place.id, volume, Double::sum);
+      if (fromFloor && place.kind == Place.Kind.FLOOR) {
+        caught.merge("from floors", volume, Double::sum);
+      }
+    }
+  }
+
+  private void outside(Node node, double taken) {
+    if (node instanceof Place place && place.kind == Place.Kind.OUTSIDE) {
+      if (taken > 0) {
+        supplied.merge(place.id, taken, Double::sum);
+      } else {
+        drained.merge(place.id, -taken, Double::sum);
+      }
+    }
+  }
+
+  /** What comes in from supplies when all else stands still goes on to the end. */
+  void goOn(double seconds) {
+    boolean comesIn = false;
+    for (int i = 0; i < house.pipes.size(); i++) {
+      comesIn |= isOutside(house.pipes.get(i).from.node()) && last.from[i] > 1e-9;
+    }
+    if (comesIn && seconds > 0) {
+      count(last, seconds);
+    }
+  }
+
+  private static boolean isOutside(Node node) {
+    return node instanceof Place place && place.kind == Place.Kind.OUTSIDE;
+  }
+
+  double caughtBy(String place) {
+    return caught.getOrDefault(place, 0.0);
+  }
+
+  double drained(String drain) {
+    return drained.getOrDefault(drain, 0.0);
+  }
+
+  double beyond() {
+    return beyond;
+  }
+
+  Verdict verdict() {
+    boolean wet =
+        house.places.values().stream()
+            .anyMatch(p -> p.kind == Place.Kind.FLOOR && caughtBy(p.id) > NOTHING);
+    if (wet || beyond > NOTHING) {
+      return Verdict.WET;
+    }
+    boolean basins =
+        house.places.values().stream()
+            .anyMatch(p -> p.kind == Place.Kind.BASIN && caughtBy(p.id) > NOTHING);
+    boolean drains = drained.values().stream().anyMatch(volume -> volume > NOTHING);
+    return basins || drains ? Verdict.CAUGHT : Verdict.DRY;
+  }
+}

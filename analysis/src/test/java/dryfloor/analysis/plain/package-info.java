@@ -1,0 +1,17 @@
+/**
+ * The plain simulator, a second opinion on the engine: the same laws, taken from the design and
+ * from textbooks and written anew in the simplest way, with small steps of time and bisection for
+ * every unknown. It is slow and knows nothing of {@code hydraulics}, {@code network} and {@code
+ * simulation}; of the main code it uses the drawing, the failures (what each changes) and the
+ * values of an outcome.
+ *
+ * <p>Coefficients that the trade has no single source for (loss of an elbow, discharge of a lip)
+ * are the same numbers as the engine's; a difference of coefficients would say nothing about either
+ * program. The formulas are not shared.
+ *
+ * <p>No test of the engine alone belongs here, and nothing clever.
+ */
+@NullMarked
+package dryfloor.analysis.plain;
+
+import org.jspecify.annotations.NullMarked;
