@@ -14,7 +14,8 @@ import java.util.Locale;
  *
  * @param finished whether the plain simulator came to rest or to the end within its steps
  * @param level the greatest difference of a final level (m, plain minus engine)
- * @param water the greatest difference of water that reached a floor or a drain (m³)
+ * @param water the greatest difference of water that reached a floor or a drain or came from a
+ *     supply (m³)
  */
 record Comparison(
     String scenario,
@@ -49,19 +50,26 @@ record Comparison(
     List<Difference> levels = new ArrayList<>();
     for (Outcome.VesselOutcome vessel : engine.vessels()) {
       if (!plain.house.isLost(vessel.id())) {
-        levels.add(level(vessel.id(), plain.house.place(vessel.id()).level() - vessel.levelAfter()));
+        levels.add(
+            level(vessel.id(), plain.house.place(vessel.id()).level() - vessel.levelAfter()));
       }
     }
     List<Difference> waters = new ArrayList<>();
     for (Outcome.FloorOutcome outcome : engine.floors()) {
       Floor floor =
-          drawing.floors().stream().filter(f -> f.id().equals(outcome.id())).findFirst().orElseThrow();
+          drawing.floors().stream()
+              .filter(f -> f.id().equals(outcome.id()))
+              .findFirst()
+              .orElseThrow();
       double depth = plain.house.place(floor.id()).level() - floor.elevation();
       levels.add(level(floor.id(), depth - outcome.depth()));
       waters.add(water(floor.id(), plain.answer.caughtBy(floor.id()), outcome.received()));
     }
     for (Outcome.Passed drain : engine.drained()) {
       waters.add(water(drain.id(), plain.answer.drained(drain.id()), drain.volume()));
+    }
+    for (Outcome.Passed supply : engine.supplied()) {
+      waters.add(water(supply.id(), plain.answer.supplied(supply.id()), supply.volume()));
     }
     waters.add(water("beyond", plain.answer.beyond(), engine.beyond()));
     return new Comparison(
@@ -84,7 +92,10 @@ record Comparison(
   }
 
   private static Difference worst(List<Difference> differences) {
-    return differences.stream().max(Comparator.comparingDouble(Difference::beyond)).orElseThrow();
+    boolean anyBeyond = differences.stream().anyMatch(difference -> difference.beyond() > 0);
+    return differences.stream()
+        .max(Comparator.comparingDouble(d -> anyBeyond ? d.beyond() : Math.abs(d.value())))
+        .orElseThrow();
   }
 
   boolean agrees() {

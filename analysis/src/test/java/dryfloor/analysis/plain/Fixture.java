@@ -146,6 +146,31 @@ abstract sealed class Fixture {
     }
   }
 
+  /** A strainer or a device that costs head and lets water through both ways. */
+  static final class Loss extends Fixture {
+    final double lossPerFlowSquared;
+
+    Loss(String id, double along, double lossPerFlowSquared) {
+      super(id, along);
+      this.lossPerFlowSquared = lossPerFlowSquared;
+    }
+
+    @Override
+    double drop(double flow) {
+      return lossPerFlowSquared * flow * Math.abs(flow);
+    }
+
+    @Override
+    boolean blocksForward() {
+      return false;
+    }
+
+    @Override
+    boolean blocksBackward() {
+      return false;
+    }
+  }
+
   /** A source that gives no more than so much. */
   static final class Source extends Fixture {
     final double lossPerFlowSquared;

@@ -122,9 +122,7 @@ final class House {
   private double netVolume(Vessel vessel, double level) {
     double depth = level - vessel.bottom();
     double contents =
-        vessel.contents().stream()
-            .mapToDouble((Displacement c) -> c.volumeBelow(depth))
-            .sum();
+        vessel.contents().stream().mapToDouble((Displacement c) -> c.volumeBelow(depth)).sum();
     return vessel.shape().volumeBelow(depth) - contents - standing(vessel.id(), level);
   }
 

@@ -103,8 +103,7 @@ final class Laws {
     }
     double fall = 1 - Math.pow(downstream / upstream, 1.5);
     double least = 1e-3;
-    return free
-        * (fall > least ? Math.pow(fall, 0.385) : Math.pow(least, 0.385) * fall / least);
+    return free * (fall > least ? Math.pow(fall, 0.385) : Math.pow(least, 0.385) * fall / least);
   }
 
   /** The mouth of a pipe: ring weir or orifice, whichever lets less through. */
@@ -186,10 +185,10 @@ final class Laws {
   static double density(double t, double s) {
     double fresh =
         999.842594
-            + t * (6.793952e-2
-                + t * (-9.09529e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))));
-    double a =
-        8.24493e-1 + t * (-4.0899e-3 + t * (7.6438e-5 + t * (-8.2467e-7 + t * 5.3875e-9)));
+            + t
+                * (6.793952e-2
+                    + t * (-9.09529e-3 + t * (1.001685e-4 + t * (-1.120083e-6 + t * 6.536332e-9))));
+    double a = 8.24493e-1 + t * (-4.0899e-3 + t * (7.6438e-5 + t * (-8.2467e-7 + t * 5.3875e-9)));
     double b = -5.72466e-3 + t * (1.0227e-4 - t * 1.6546e-6);
     return fresh + a * s + b * Math.pow(s, 1.5) + 4.8314e-4 * s * s;
   }

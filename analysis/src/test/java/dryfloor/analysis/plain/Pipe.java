@@ -19,9 +19,7 @@ final class Pipe {
     }
 
     double head() {
-      return node instanceof Tee tee && !tee.isOpen()
-          ? level()
-          : Math.max(level(), elevation);
+      return node instanceof Tee tee && !tee.isOpen() ? level() : Math.max(level(), elevation);
     }
 
     boolean isUncovered() {
@@ -182,8 +180,7 @@ final class Pipe {
               whole.flow(from.head() - to.head()), 0, free * Laws.lip(from.head() - crest, bore));
     } else if (to.head() > crest) {
       over =
-          -Math.clamp(
-              -whole.flow(from.head() - to.head()), 0, Laws.lip(to.head() - crest, bore));
+          -Math.clamp(-whole.flow(from.head() - to.head()), 0, Laws.lip(to.head() - crest, bore));
     }
   }
 

@@ -2,9 +2,7 @@ package dryfloor.analysis.plain;
 
 import dryfloor.analysis.outcome.Verdict;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /** What a run of the plain simulator says: sums over all its steps. */
 final class PlainAnswer {
@@ -12,19 +10,14 @@ final class PlainAnswer {
   /** Less than this is no water (m³). */
   static final double NOTHING = 1e-6;
 
-  final Map<String, Double> drained = new TreeMap<>();
-  final Map<String, Double> supplied = new TreeMap<>();
+  private final Map<String, Double> drained = new TreeMap<>();
+  private final Map<String, Double> supplied = new TreeMap<>();
 
   /** What reached basins and floors from anywhere else. */
-  final Map<String, Double> caught = new TreeMap<>();
+  private final Map<String, Double> caught = new TreeMap<>();
 
-  /** What left each vessel over its rim or through a leak. */
-  final Map<String, Double> spilled = new TreeMap<>();
-
-  final Set<String> drewAir = new TreeSet<>();
   private final House house;
   private double beyond;
-  private double counted;
   private Flows last;
 
   PlainAnswer(House house) {
@@ -33,54 +26,39 @@ final class PlainAnswer {
   }
 
   void count(Flows flows, double seconds) {
-    counted += seconds;
     last = flows;
     for (int i = 0; i < house.pipes.size(); i++) {
       Pipe pipe = house.pipes.get(i);
       outside(pipe.from.node(), flows.from[i] * seconds);
       outside(pipe.to.node(), -flows.to[i] * seconds);
-      arrive(pipe.from.node(), pipe.to.node(), flows.to[i] * seconds);
-      arrive(pipe.to.node(), pipe.from.node(), -flows.from[i] * seconds);
+      arrive(pipe.to.node(), flows.to[i] * seconds);
+      arrive(pipe.from.node(), -flows.from[i] * seconds);
     }
     for (int i = 0; i < house.ways.size(); i++) {
       Way way = house.ways.get(i);
-      double volume = flows.way[i] * seconds;
-      boolean spills =
-          switch (way.kind()) {
-            case WEIR, SILL -> false;
-            case RIM, LEAK, THROWN, LOST -> true;
-          };
-      moved(way.from(), way.to(), spills, volume);
+      moved(way.from(), way.to(), flows.way[i] * seconds);
     }
     for (Tee tee : house.tees.values()) {
       for (Tee.TeeHole hole : tee.holes) {
-        arrive(tee, hole.landing(), hole.flow(tee.level()) * seconds);
+        arrive(hole.landing(), hole.flow(tee.level()) * seconds);
       }
     }
   }
 
   /** Water that went a way that is no pipe. */
-  void moved(Place from, Place to, boolean spills, double volume) {
-    Place source = volume > 0 ? from : to;
+  private void moved(Place from, Place to, double volume) {
     Place target = volume > 0 ? to : from;
-    if (spills && volume > 0) {
-      spilled.merge(from.id, volume, Double::sum);
-    }
-    arrive(source, target, Math.abs(volume));
+    arrive(target, Math.abs(volume));
     if (target == house.beyond) {
       beyond += Math.abs(volume);
     }
   }
 
-  private void arrive(Node from, Node to, double volume) {
-    boolean fromFloor = from instanceof Place place && place.kind == Place.Kind.FLOOR;
+  private void arrive(Node to, double volume) {
     if (volume > 0
         && to instanceof Place place
         && (place.kind == Place.Kind.BASIN || place.kind == Place.Kind.FLOOR)) {
       caught.merge(place.id, volume, Double::sum);
-      if (fromFloor && place.kind == Place.Kind.FLOOR) {
-        caught.merge("from floors", volume, Double::sum);
-      }
     }
   }
 
@@ -115,6 +93,10 @@ final class PlainAnswer {
 
   double drained(String drain) {
     return drained.getOrDefault(drain, 0.0);
+  }
+
+  double supplied(String supply) {
+    return supplied.getOrDefault(supply, 0.0);
   }
 
   double beyond() {

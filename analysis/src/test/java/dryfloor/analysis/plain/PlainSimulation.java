@@ -7,6 +7,7 @@ import dryfloor.model.part.Part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** Water in time: small steps, each taken twice and averaged. */
@@ -84,11 +85,9 @@ final class PlainSimulation {
   private void begin() {
     house.switching.update(0);
     for (Pipe pipe : house.pipes) {
-      pipe.full =
-          pipe.whole.pumps() && !pipe.vented
-              || isFedAtTee(pipe)
-              || pipe.from.level() > pipe.crest && pipe.to.level() > pipe.crest
-              || pipe.from.level() > pipe.crest + pipe.bore && !pipe.vented;
+      boolean covered = pipe.from.level() > pipe.crest && pipe.to.level() > pipe.crest;
+      boolean drowned = pipe.from.level() > pipe.crest + pipe.bore;
+      pipe.full = covered || isFedAtTee(pipe) || (!pipe.vented && (drowned || pipe.whole.pumps()));
     }
     for (int i = 0; i < 5; i++) {
       house.tees.values().forEach(tee -> tee.balance(1));
@@ -109,7 +108,10 @@ final class PlainSimulation {
   private void goOnFrom(PlainSimulation normal) {
     house.places.forEach((id, place) -> place.volume = normal.house.place(id).volume);
     house.switching.goOnFrom(normal.house.switching);
-    house.fixtures.forEach((id, fixture) -> goOn(fixture, normal.house.fixtures.get(id)));
+    house.fixtures.forEach(
+        (id, fixture) ->
+            Optional.ofNullable(normal.house.fixtures.get(id))
+                .ifPresent(before -> goOn(fixture, before)));
     for (Pipe pipe : house.pipes) {
       Pipe before = normal.pipe(pipe.run);
       pipe.full = before.full;
@@ -200,10 +202,13 @@ final class PlainSimulation {
       step = 0.05;
       stillSince = time;
     } else {
-      step = Math.clamp(seconds * (overshoots || excess > 1 ? 0.7 : excess < 0.5 ? 1.3 : 1), SHORTEST, LONGEST);
+      step =
+          Math.clamp(
+              seconds * (overshoots || excess > 1 ? 0.7 : excess < 0.5 ? 1.3 : 1),
+              SHORTEST,
+              LONGEST);
     }
-    atRest =
-        time - stillSince > STILL_FOR && Double.isInfinite(house.switching.nextMoment(time));
+    atRest = time - stillSince > STILL_FOR && Double.isInfinite(house.switching.nextMoment(time));
   }
 
   /** Whether the step is so long that the second try takes back most of the first. */
@@ -342,8 +347,7 @@ final class PlainSimulation {
         Way way = house.ways.get(i);
         arriving += way.to() == place ? Math.max(0, flows.way[i]) : 0;
         arriving += way.from() == place ? Math.max(0, -flows.way[i]) : 0;
-        if ((way.from() == place && flows.way[i] > 0)
-            || (way.to() == place && flows.way[i] < 0)) {
+        if ((way.from() == place && flows.way[i] > 0) || (way.to() == place && flows.way[i] < 0)) {
           takings.add(new Taking(i, true, true, way.intake()));
         }
       }
@@ -367,7 +371,6 @@ final class PlainSimulation {
     if (!taking.isWay() && share < 0.999) {
       for (Fixture fixture : house.pipes.get(taking.index()).whole.fixtures) {
         if (fixture instanceof Fixture.Pump pump && pump.lifts()) {
-          answer.drewAir.add(pump.id);
           pump.lostPrime |= !pump.primesAgain;
         }
       }
@@ -408,7 +411,8 @@ final class PlainSimulation {
     for (int i = 0; i < held.size(); i++) {
       Held device = held.get(i);
       device.inside += flows.filling[i] * seconds;
-      take(flows.filling[i] > 0 ? device.pipe.to.node() : device.pipe.from.node(),
+      take(
+          flows.filling[i] > 0 ? device.pipe.to.node() : device.pipe.from.node(),
           flows.filling[i] * seconds);
     }
     for (Tee tee : house.tees.values()) {

@@ -16,8 +16,10 @@ import java.util.Optional;
 /** Makes pipes of runs: whole, in two where they have come apart, and with a tee at a leak. */
 final class Plumbing {
 
-  /** Where the run names neither. */
-  private static final double SHARP_ENTRANCE_AND_EXIT = 1.5;
+  /** Where the run names neither entrance nor exit. */
+  private static final double SHARP_ENTRANCE = 0.5;
+
+  private static final double EXIT = 1;
 
   private final House house;
 
@@ -99,13 +101,18 @@ final class Plumbing {
         }
         yield new Pipe.End(tee, tee.elevation);
       }
-      case RunEnd.AtSupply supply -> new Pipe.End(house.place(supply.at()), supply(supply.at()).elevation());
-      case RunEnd.AtDrain drain -> new Pipe.End(house.place(drain.at()), drain(drain.at()).elevation());
+      case RunEnd.AtSupply supply ->
+          new Pipe.End(house.place(supply.at()), supply(supply.at()).elevation());
+      case RunEnd.AtDrain drain ->
+          new Pipe.End(house.place(drain.at()), drain(drain.at()).elevation());
     };
   }
 
   private Supply supply(String id) {
-    return house.drawing.supplies().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+    return house.drawing.supplies().stream()
+        .filter(s -> s.id().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   private Drain drain(String id) {
@@ -187,27 +194,22 @@ final class Plumbing {
 
   private double losses(Run run, Pipe.End from, Pipe.End to, double share) {
     double k = run.extraLoss();
-    double atEnds = 0;
+    double entrance = 0;
+    double exit = 0;
     for (Run.FittingCount count : run.fittings()) {
       double loss = count.count() * Laws.lossOf(count.kind());
-      if (count.kind() == Fitting.EXIT || count.kind().name().endsWith("ENTRANCE")) {
-        atEnds += loss;
+      if (count.kind().name().endsWith("ENTRANCE")) {
+        entrance += loss;
+      } else if (count.kind() == Fitting.EXIT) {
+        exit += loss;
       } else {
         k += loss;
       }
     }
-    for (Part part : run.parts()) {
-      k +=
-          switch (part) {
-            case Part.Strainer strainer -> strainer.loss();
-            case Part.Device device -> device.loss();
-            default -> 0;
-          };
-    }
     k *= share;
-    if (from.node() instanceof Place || to.node() instanceof Place) {
-      k += atEnds > 0 ? atEnds : SHARP_ENTRANCE_AND_EXIT;
-    }
+    boolean named = entrance + exit > 0;
+    k += from.node() instanceof Place ? (named ? entrance : SHARP_ENTRANCE) : 0;
+    k += to.node() instanceof Place ? (named ? exit : EXIT) : 0;
     double free = free(run);
     return k + (free < 1 ? Math.pow(1 / (Laws.HOLE * free) - 1, 2) : 0);
   }
@@ -229,8 +231,7 @@ final class Plumbing {
                     pump.kind() == Part.Pump.Kind.DISPLACEMENT,
                     pump.primesAgain()));
         case Part.Valve valve ->
-            fixtures.add(
-                new Fixture.Valve(valve.id(), valve.along(), valve.kv(), valve.opening()));
+            fixtures.add(new Fixture.Valve(valve.id(), valve.along(), valve.kv(), valve.opening()));
         case Part.FloatValve valve ->
             fixtures.add(new Fixture.Valve(valve.id(), valve.along(), valve.kv(), 1));
         case Part.Restrictor narrow ->
@@ -238,8 +239,13 @@ final class Plumbing {
         case Part.CheckValve check -> fixtures.add(check(check, perFlowSquared));
         case Part.SiphonBreak hole -> {}
         case Part.Joint joint -> {}
-        case Part.Strainer strainer -> {}
-        case Part.Device device -> {}
+        case Part.Strainer strainer ->
+            fixtures.add(
+                new Fixture.Loss(
+                    strainer.id(), strainer.along(), strainer.loss() * perFlowSquared));
+        case Part.Device device ->
+            fixtures.add(
+                new Fixture.Loss(device.id(), device.along(), device.loss() * perFlowSquared));
       }
     }
     if (run.from() instanceof RunEnd.AtSupply at && supply(at.at()).maximumFlow().isPresent()) {
@@ -272,6 +278,12 @@ final class Plumbing {
             .mapToDouble(Effect.CheckValveLeaks::area)
             .sum();
     return new Fixture.Check(
-        valve.id(), valve.along(), valve.crackingHead(), valve.loss() * perFlowSquared, shut, open, leak);
+        valve.id(),
+        valve.along(),
+        valve.crackingHead(),
+        valve.loss() * perFlowSquared,
+        shut,
+        open,
+        leak);
   }
 }

@@ -62,7 +62,9 @@ record Profile(List<Point> points, double boreArea) {
       double low = Math.min(points.get(i - 1).elevation(), points.get(i).elevation());
       double high = Math.max(points.get(i - 1).elevation(), points.get(i).elevation());
       double share =
-          high - low < 1e-6 ? (level >= high ? 1 : 0) : Math.clamp((level - low) / (high - low), 0, 1);
+          high - low < 1e-6
+              ? (level >= high ? 1 : 0)
+              : Math.clamp((level - low) / (high - low), 0, 1);
       length += share * (points.get(i).along() - points.get(i - 1).along());
     }
     return length * boreArea;

@@ -2,7 +2,6 @@ package dryfloor.analysis.plain;
 
 import java.util.List;
 
-
 /** A piece of pipe between two heads; k is the sum of its fittings (velocity heads). */
 final class Stretch {
   final double bore;
@@ -31,8 +30,7 @@ final class Stretch {
   /** Head lost at a flow, less what pumps add (m). */
   double drop(double flow) {
     double drop =
-        Math.signum(flow)
-            * Laws.pipeLoss(Math.abs(flow), bore, length, roughness, k, viscosity);
+        Math.signum(flow) * Laws.pipeLoss(Math.abs(flow), bore, length, roughness, k, viscosity);
     for (Fixture fixture : fixtures) {
       drop += fixture.drop(flow);
     }

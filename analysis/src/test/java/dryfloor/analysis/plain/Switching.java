@@ -102,14 +102,14 @@ final class Switching {
     now = time;
     house.drawing.controls().forEach(this::act);
     boolean changed = false;
-    for (Map.Entry<String, Power> part : powered.entrySet()) {
-      boolean should = shouldRun(part.getKey(), part.getValue());
-      if (should != running.contains(part.getKey())) {
+    for (String part : powered.keySet()) {
+      boolean should = shouldRun(part);
+      if (should != running.contains(part)) {
         changed = true;
         if (should) {
-          running.add(part.getKey());
+          running.add(part);
         } else {
-          running.remove(part.getKey());
+          running.remove(part);
         }
       }
     }
@@ -244,10 +244,8 @@ final class Switching {
     };
   }
 
-  private boolean shouldRun(String part, Power power) {
-    if (!hasPower(part)
-        || has(Effect.PumpCannotRun.class, part, Effect.PumpCannotRun::pump)
-) {
+  private boolean shouldRun(String part) {
+    if (!hasPower(part) || has(Effect.PumpCannotRun.class, part, Effect.PumpCannotRun::pump)) {
       return false;
     }
     if (has(Effect.IgnoresControls.class, part, Effect.IgnoresControls::part)) {
@@ -290,6 +288,7 @@ final class Switching {
       case Fixture.Valve valve -> opening(valve).ifPresent(opening -> valve.opening = opening);
       case Fixture.Check check -> {}
       case Fixture.Source source -> {}
+      case Fixture.Loss loss -> {}
     }
   }
 
@@ -320,8 +319,7 @@ final class Switching {
         .map(Part.FloatValve.class::cast)
         .findFirst()
         .map(
-            f ->
-                Math.clamp((f.closesAt() - house.place(f.vessel()).level()) / f.band(), 0.0, 1.0));
+            f -> Math.clamp((f.closesAt() - house.place(f.vessel()).level()) / f.band(), 0.0, 1.0));
   }
 
   private <T extends Effect> boolean has(

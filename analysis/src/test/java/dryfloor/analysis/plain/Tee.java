@@ -67,9 +67,7 @@ final class Tee extends Node {
     double in = pipes.stream().mapToDouble(pipe -> Math.max(0, pipe.arriving(this))).sum();
     double out = pipes.stream().mapToDouble(pipe -> Math.max(0, -pipe.arriving(this))).sum();
     if (out > in + 1e-12) {
-      pipes.stream()
-          .filter(pipe -> pipe.arriving(this) < 0)
-          .forEach(pipe -> pipe.cutTo(in / out));
+      pipes.stream().filter(pipe -> pipe.arriving(this) < 0).forEach(pipe -> pipe.cutTo(in / out));
     }
   }
 }
