@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /**
  * Differences between the engine and the plain simulator that are known by name, with their reason.
- * Each names the scenarios and failures that it holds for; no tolerance is widened for it.
+ * Each names the scenarios and failures that it holds for; no tolerance is widened for it, and but
+ * for one the verdicts are the same.
  */
 enum Explained {
   /**
@@ -46,9 +47,10 @@ enum Explained {
   HALF_OF_ENTRANCE_AND_EXIT("loft-reservoir/as-drawn", "lid-opens[.]purifier"),
 
   /**
-   * A shallow drain begins to run full: in the engine its lower leg is part full by then, in the
-   * plain simulator empty, so that it lets nothing out for a second longer. In a burst that is up
-   * to 4 % of what passes over the rim of the basin meanwhile.
+   * A shallow drain begins to run full: in the engine it does so up to three seconds sooner,
+   * probably because water stands in its lower leg by then; in the plain simulator that leg is
+   * empty and lets nothing out until it has filled. In a burst that is up to 4 % of what passes
+   * over the rim of the basin meanwhile.
    */
   SECONDS_OF_A_BURST(
       "first-look/as-drawn",
@@ -72,7 +74,8 @@ enum Explained {
         .filter(
             known ->
                 comparison.scenario().matches("(" + known.scenarios + ").*")
-                    && comparison.failure().matches(known.failures))
+                    && comparison.failure().matches(known.failures)
+                    && (comparison.engine() == comparison.plain() || known == COLUMN_THAT_HANGS))
         .findFirst();
   }
 }

@@ -133,6 +133,15 @@ final class House {
         : vessel.shape().volumeBelow(depth);
   }
 
+  /** A hole and the tee that stands for the place in the pipe where it is. */
+  record Hole(Tee tee, Tee.TeeHole hole) {}
+
+  List<Hole> holes() {
+    return tees.values().stream()
+        .flatMap(tee -> tee.holes.stream().map(hole -> new Hole(tee, hole)))
+        .toList();
+  }
+
   boolean isLost(String vessel) {
     return effects(Effect.VesselLost.class).stream().anyMatch(e -> e.vessel().equals(vessel));
   }

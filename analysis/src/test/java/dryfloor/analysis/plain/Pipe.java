@@ -56,6 +56,11 @@ final class Pipe {
   final List<AirHole> holes;
 
   boolean full;
+
+  /** Most that the places at its ends can give now (m³/s). */
+  double mostFromFirst = Double.POSITIVE_INFINITY;
+
+  double mostFromSecond = Double.POSITIVE_INFINITY;
   double inA;
   double inB;
 
@@ -140,6 +145,17 @@ final class Pipe {
       overTheCrest();
       columns(seconds);
     }
+    if (flowFrom > mostFromFirst) {
+      cutTo(mostFromFirst / flowFrom);
+    }
+    if (-flowTo > mostFromSecond) {
+      cutTo(mostFromSecond / -flowTo);
+    }
+  }
+
+  void unlimited() {
+    mostFromFirst = Double.POSITIVE_INFINITY;
+    mostFromSecond = Double.POSITIVE_INFINITY;
   }
 
   private void fullFlow(double seconds) {

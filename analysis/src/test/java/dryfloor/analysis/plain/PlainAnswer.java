@@ -1,6 +1,7 @@
 package dryfloor.analysis.plain;
 
 import dryfloor.analysis.outcome.Verdict;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -22,7 +23,7 @@ final class PlainAnswer {
 
   PlainAnswer(House house) {
     this.house = house;
-    this.last = new Flows(house.pipes.size(), house.ways.size(), 0);
+    this.last = new Flows(house.pipes.size(), house.ways.size(), 0, house.holes().size());
   }
 
   void count(Flows flows, double seconds) {
@@ -38,10 +39,9 @@ final class PlainAnswer {
       Way way = house.ways.get(i);
       moved(way.from(), way.to(), flows.way[i] * seconds);
     }
-    for (Tee tee : house.tees.values()) {
-      for (Tee.TeeHole hole : tee.holes) {
-        arrive(hole.landing(), hole.flow(tee.level()) * seconds);
-      }
+    List<House.Hole> holes = house.holes();
+    for (int i = 0; i < holes.size(); i++) {
+      arrive(holes.get(i).hole().landing(), flows.hole[i] * seconds);
     }
   }
 
@@ -101,6 +101,13 @@ final class PlainAnswer {
 
   double beyond() {
     return beyond;
+  }
+
+  /** Water that has come from outside less what has gone there (m³). */
+  double fromOutside() {
+    return supplied.values().stream().mapToDouble(Double::doubleValue).sum()
+        - drained.values().stream().mapToDouble(Double::doubleValue).sum()
+        - beyond;
   }
 
   Verdict verdict() {

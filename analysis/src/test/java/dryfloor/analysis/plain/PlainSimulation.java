@@ -5,6 +5,7 @@ import dryfloor.model.Installation;
 import dryfloor.model.element.Run;
 import dryfloor.model.part.Part;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,9 @@ final class PlainSimulation {
   double time;
   private double step = SHORTEST;
   private double stillSince;
+  private double pouredIn;
+  private double imbalance;
+  private double waterAtFirst;
   private double windowStart;
   private double[] window = new double[0];
   private boolean atRest;
@@ -144,12 +148,14 @@ final class PlainSimulation {
   // Time.
 
   private void run() {
+    waterAtFirst = water();
     changeModes();
     window = state();
     while (time < away - 1e-9 && !atRest && steps < mostSteps) {
       oneStep();
       steps++;
     }
+    imbalance = water() - waterAtFirst - pouredIn - answer.fromOutside();
     if (atRest) {
       answer.goOn(away - time);
     }
@@ -244,6 +250,7 @@ final class PlainSimulation {
     for (Effect.Poured poured : house.effects(Effect.Poured.class)) {
       if (poured.time() > before && poured.time() <= after + 1e-9) {
         house.place(poured.vessel()).volume += poured.volume();
+        pouredIn += poured.volume();
         stillSince = after;
       }
     }
@@ -266,11 +273,24 @@ final class PlainSimulation {
 
   // Flows.
 
+  /** Solved anew whenever a place can't give what was asked of it. */
   private Flows flows(double seconds) {
+    house.pipes.forEach(Pipe::unlimited);
+    double[] wayLimits = new double[house.ways.size()];
+    Arrays.fill(wayLimits, Double.POSITIVE_INFINITY);
+    Flows flows = solved(seconds, wayLimits);
+    for (int i = 0; i < 20 && limitToWhatIsThere(flows, wayLimits, seconds); i++) {
+      flows = solved(seconds, wayLimits);
+    }
+    return flows;
+  }
+
+  private Flows solved(double seconds, double[] wayLimits) {
     for (int i = 0; i < (house.tees.size() > 1 ? 8 : 1); i++) {
       house.tees.values().forEach(tee -> tee.balance(seconds));
     }
-    Flows flows = new Flows(house.pipes.size(), house.ways.size(), held.size());
+    List<House.Hole> holes = house.holes();
+    Flows flows = new Flows(house.pipes.size(), house.ways.size(), held.size(), holes.size());
     for (int i = 0; i < house.pipes.size(); i++) {
       Pipe pipe = house.pipes.get(i);
       if (!(pipe.from.node() instanceof Tee) && !(pipe.to.node() instanceof Tee)) {
@@ -282,21 +302,23 @@ final class PlainSimulation {
       flows.to[i] = pipe.flowTo;
     }
     for (int i = 0; i < house.ways.size(); i++) {
-      Way way = house.ways.get(i);
-      double flow = way.flow();
-      double most =
-          way.kind() == Way.Kind.THROWN || way.kind() == Way.Kind.LOST
-              ? Math.abs(flow)
-              : levelling(way.from(), way.to(), way.from().level(), way.to().level(), seconds);
-      flows.way[i] = Math.clamp(flow, -most, most);
+      flows.way[i] = wayFlow(house.ways.get(i), wayLimits[i], seconds);
     }
     for (int i = 0; i < held.size(); i++) {
       flows.filling[i] = held.get(i).filling(seconds);
     }
-    for (int i = 0; i < 20 && limitToWhatIsThere(flows, seconds); i++) {
-      // what is cut at one place arrives at the next no more
+    for (int i = 0; i < holes.size(); i++) {
+      flows.hole[i] = holes.get(i).hole().flow(holes.get(i).tee().level());
     }
     return flows;
+  }
+
+  private static double wayFlow(Way way, double limit, double seconds) {
+    double flow = way.flow();
+    boolean free = way.kind() == Way.Kind.THROWN || way.kind() == Way.Kind.LOST;
+    double level = levelling(way.from(), way.to(), way.from().level(), way.to().level(), seconds);
+    double most = Math.min(limit, free ? Math.abs(flow) : level);
+    return Math.clamp(flow, -most, most);
   }
 
   /** The flow that would bring two levels together in one step (m³/s). */
@@ -320,7 +342,7 @@ final class PlainSimulation {
   }
 
   /** Nothing takes more from a place than stands above its opening and what arrives. */
-  private boolean limitToWhatIsThere(Flows flows, double seconds) {
+  private boolean limitToWhatIsThere(Flows flows, double[] wayLimits, double seconds) {
     boolean cut = false;
     for (Place place : house.places.values()) {
       if (place.kind == Place.Kind.OUTSIDE) {
@@ -358,7 +380,7 @@ final class PlainSimulation {
         double above = Math.max(0, there - place.volumeAt(taking.elevation()));
         if (wanted > above * (1 + 1e-12)) {
           cut = true;
-          taking.cut(flows, above / wanted);
+          taking.limit(above / seconds, wayLimits, house.pipes);
           losePrime(taking, above / wanted);
         }
         there -= Math.min(wanted, above);
@@ -384,13 +406,13 @@ final class PlainSimulation {
       return Math.abs(isWay ? flows.way[index] : atFirst ? flows.from[index] : flows.to[index]);
     }
 
-    void cut(Flows flows, double share) {
+    void limit(double most, double[] wayLimits, List<Pipe> pipes) {
       if (isWay) {
-        flows.way[index] *= share;
+        wayLimits[index] = most;
+      } else if (atFirst) {
+        pipes.get(index).mostFromFirst = most;
       } else {
-        flows.from[index] *= share;
-        flows.over[index] *= share;
-        flows.to[index] *= share;
+        pipes.get(index).mostFromSecond = most;
       }
     }
   }
@@ -415,10 +437,9 @@ final class PlainSimulation {
           flows.filling[i] > 0 ? device.pipe.to.node() : device.pipe.from.node(),
           flows.filling[i] * seconds);
     }
-    for (Tee tee : house.tees.values()) {
-      for (Tee.TeeHole hole : tee.holes) {
-        take(hole.landing(), -hole.flow(tee.level()) * seconds);
-      }
+    List<House.Hole> holes = house.holes();
+    for (int i = 0; i < holes.size(); i++) {
+      take(holes.get(i).hole().landing(), -flows.hole[i] * seconds);
     }
     if (forGood) {
       answer.count(flows, seconds);
@@ -459,8 +480,13 @@ final class PlainSimulation {
     }
   }
 
+  /** Water that was made or lost (m³): rounding, if all is well. */
+  double imbalance() {
+    return imbalance;
+  }
+
   /** All the water inside (m³), to see that none is made. */
-  double water() {
+  private double water() {
     return house.places.values().stream().mapToDouble(place -> place.volume).sum()
         + house.pipes.stream().mapToDouble(Pipe::holds).sum()
         + held.stream().mapToDouble(device -> device.inside).sum();

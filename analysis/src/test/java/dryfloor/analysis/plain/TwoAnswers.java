@@ -1,5 +1,8 @@
 package dryfloor.analysis.plain;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
 import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
@@ -49,6 +52,7 @@ final class TwoAnswers {
       }
     }
     PlainSimulation plain = PlainSimulation.failure(normal, effects, mostSteps);
+    assertThat(plain.imbalance()).as("water that plain made").isCloseTo(0, within(1e-6));
     return Comparison.of(scenario, FailureNames.id(failure), drawing, plain, engine);
   }
 }
