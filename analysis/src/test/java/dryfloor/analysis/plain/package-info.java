@@ -6,8 +6,10 @@
  * values of an outcome.
  *
  * <p>Coefficients that the trade has no single source for (loss of an elbow, discharge of a lip)
- * are the same numbers as the engine's; a difference of coefficients would say nothing about either
- * program. The formulas are not shared.
+ * and criteria that neither the design nor a source decides (when a drain comes to run full, which
+ * hole breaks a siphon, the slope of a pump curve between and beyond its points, what a burst wall
+ * leaves open) are the same as the engine's: a difference there would say nothing about either
+ * program. The code is not shared. Salt is left out but for the density and viscosity of the mean.
  *
  * <p>No test of the engine alone belongs here, and nothing clever.
  */
