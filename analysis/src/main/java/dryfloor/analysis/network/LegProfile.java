@@ -17,6 +17,9 @@ final class LegProfile {
   /** A level stretch of pipe fills over this height (m). */
   private static final double LEVEL_STRETCH = 1e-3;
 
+  /** Share of the bore that a leg under pressure seems to hold above its crest. */
+  private static final double PRESSED = 1;
+
   private final List<RunPiece.Point> points;
   private final int crest;
   private final double area;
@@ -66,13 +69,17 @@ final class LegProfile {
       cuts.add(end + LEVEL_STRETCH);
     }
     List<Double> elevations = distinct(cuts);
-    double[] y = new double[elevations.size()];
-    double[] v = new double[elevations.size()];
-    for (int i = 0; i < y.length; i++) {
+    double[] y = new double[elevations.size() + 1];
+    double[] v = new double[y.length];
+    for (int i = 0; i < elevations.size(); i++) {
       y[i] = elevations.get(i);
       // A sliver of slope keeps the table rising where the leg runs level or has no length.
       v[i] = volumeBelow(side, y[i]) + (y[i] - y[0]) * 1e-9;
     }
+    // Above the crest stands no water: what lies there is the pressure line of a leg that is full.
+    int last = y.length - 1;
+    y[last] = y[last - 1] + 1;
+    v[last] = v[last - 1] + area * PRESSED;
     return LevelTable.of(y, v);
   }
 

@@ -119,7 +119,23 @@ final class BranchBuilder {
         1,
         laws[i].floats(),
         suction(i, laws[i].wholeDry()),
-        VapourLimit.of(pipe, laws[i], network.water()));
+        VapourLimit.of(pipe, laws[i], network.water()),
+        vents(i));
+  }
+
+  /** Holes in the open air beyond a crest that a pump lifts to. */
+  private List<PipeBranch.Vent> vents(int i) {
+    if (!laws[i].isPumped(0)) {
+      return List.of();
+    }
+    return laws[i].opensBeyondCrest().stream()
+        .map(
+            hole ->
+                new PipeBranch.Vent(
+                    laws[i].between(0, hole.along()),
+                    laws[i].beyond(hole.along()),
+                    hole.elevation()))
+        .toList();
   }
 
   /** The whole pipe as it would carry water from one of its ends if it were full. */
@@ -134,7 +150,8 @@ final class BranchBuilder {
         towardsCrest(side),
         laws[i].floats(),
         new PipeBranch.Inlet.Free(),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   private PipeBranch.Inlet suction(int i, PipeLaw dry) {
@@ -187,10 +204,14 @@ final class BranchBuilder {
         side == 0 && laws[i].isPumped(0)
             ? suction(i, laws[i].legDry(0))
             : new PipeBranch.Inlet.Free(),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
-  /** Water from an end over the crest into the air beyond it. */
+  /**
+   * Water from an end over the crest into the air beyond it. A leg there that is full to the crest
+   * and can't carry more stands against it.
+   */
   private PipeBranch overCrest(int i, PipeMode mode, int side) {
     Pipe pipe = network.pipes().get(i);
     int far = 1 - side;
@@ -201,12 +222,15 @@ final class BranchBuilder {
         intoColumn ? pipe.farColumnSlot(side) : pipe.throughSlot(),
         intoColumn ? 1 : towardsCrest(side),
         end(pipe, side),
-        new BranchEnd.AtHead(pipe.crest()),
+        intoColumn
+            ? new BranchEnd.AtPlace(pipe.leg(far).column(), pipe.crest())
+            : new BranchEnd.AtHead(pipe.crest()),
         laws[i].leg(side),
         towardsCrest(side),
         laws[i].floats(side),
         inlet(i, mode, side),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** A leg as it carries water from the crest to its end. */
@@ -221,7 +245,8 @@ final class BranchBuilder {
         -towardsCrest(side),
         laws[i].floats(side),
         new PipeBranch.Inlet.Free(),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   /** From the first end the crest lies in the pipe's own direction, from the second against it. */

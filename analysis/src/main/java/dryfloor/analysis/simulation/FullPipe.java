@@ -41,8 +41,10 @@ final class FullPipe {
    *
    * @param fixture where it is
    * @param beyond the pipe from there to the second end
+   * @param fromCrest the pipe from the crest to it, where it lies in the open beyond one that a
+   *     pump lifts to
    */
-  record Hole(HoleFixture fixture, Beyond beyond) {}
+  record Hole(HoleFixture fixture, Beyond beyond, Optional<PipeLaw> fromCrest) {}
 
   /**
    * The inside of the pipe from some point to the second end.
@@ -64,7 +66,7 @@ final class FullPipe {
         pipe.fixtures().stream()
             .filter(HoleFixture.class::isInstance)
             .map(HoleFixture.class::cast)
-            .map(hole -> new Hole(hole, beyond(hole.along())))
+            .map(hole -> new Hole(hole, beyond(hole.along()), fromCrest(laws, hole)))
             .toList();
     beyondVent = pipe.vented() ? Optional.of(beyond(pipe.crestAlong())) : Optional.empty();
     sources =
@@ -80,6 +82,12 @@ final class FullPipe {
 
   private Beyond beyond(double along) {
     return new Beyond(laws.inside(along, pipe.length()), laws.floats(along, pipe.length()));
+  }
+
+  private Optional<PipeLaw> fromCrest(PipeLaws laws, HoleFixture hole) {
+    return laws.isPumped(0) && laws.opensBeyondCrest().contains(hole)
+        ? Optional.of(laws.between(pipe.crestAlong(), hole.along()))
+        : Optional.empty();
   }
 
   List<Hole> holes() {
@@ -150,8 +158,9 @@ final class FullPipe {
   }
 
   /**
-   * The best of the water over a hole, the pressure behind it, and the surface above it that a
-   * siphon draws from (m): air breaks the siphon when all have fallen to nothing.
+   * The best of the water over a hole, the pressure behind it, the pressure at a crest before it,
+   * and the surface above it that a siphon draws from (m): air breaks the siphon when all have
+   * fallen to nothing.
    *
    * <p>The surface counts wherever the hole sits, before the crest or behind it. A hole that lies
    * lower than it takes in air as soon as the water runs fast enough, but that does not stop the
@@ -160,7 +169,9 @@ final class FullPipe {
    * than {@link dryfloor.analysis.hydraulics.Siphon#airClearingVelocity}. It may part some
    * centimetres earlier, when it has become slower than that, or run on with less water; what is
    * taken here lets down the most. Where the surface stands above the crest there is no siphon to
-   * break: water goes over the crest by itself, with or without air.
+   * break: water goes over the crest by itself, with or without air. Nor is there one where a pump
+   * pushes more over the crest than the pipe beyond it carries by itself: it then runs full up to
+   * the hole, with pressure at the crest.
    */
   double holds(Hole hole) {
     return holds(hole, through.driven, 0);
@@ -179,11 +190,20 @@ final class FullPipe {
     if (line > fixture.elevation()) {
       return line - fixture.elevation();
     }
-    double above = siphonedSurface(flow) - fixture.elevation() - seal;
-    if (above <= 0) {
+    double above = siphonedSurface(flow) - fixture.elevation();
+    double lasts = Math.max(above, pressedAtCrest(hole, flow)) - seal;
+    if (lasts <= 0) {
       state.openedHoles.add(fixture.id());
     }
-    return Math.max(line - fixture.elevation(), above);
+    return Math.max(line - fixture.elevation(), lasts);
+  }
+
+  /** How far the pressure line lies above the crest with air at a hole beyond it (m). */
+  private double pressedAtCrest(Hole hole, double flow) {
+    return hole.fromCrest()
+        .filter(law -> flow > NOTHING)
+        .map(law -> hole.fixture().elevation() + law.headFor(flow, 0) - pipe.crest())
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   /** The surface that a flow draws from if it is a siphon, with its crest above it (m). */

@@ -29,6 +29,7 @@ final class PipeBranch extends Branch {
   private final List<FloatFixture> floats;
   private final Inlet inlet;
   private final Optional<VapourLimit> vapour;
+  private final List<Vent> vents;
 
   /** What was solved for last, to start from and to use again (m, velocity heads). */
   private double solvedHead;
@@ -38,12 +39,23 @@ final class PipeBranch extends Branch {
   private final FlowPoint point = new FlowPoint();
   private final FlowPoint nudged = new FlowPoint();
   private final FlowPoint falling = new FlowPoint();
+  private final FlowPoint vented = new FlowPoint();
 
   /** Flow that would pass if the inlet let it, negative where the branch lets none back (m³/s). */
   double driven;
 
   /** Most that passes before water turns to vapour somewhere, or infinite (m³/s). */
   double vapourFlow = Double.POSITIVE_INFINITY;
+
+  /**
+   * A hole behind which the pressure never falls below that outside: it takes air instead, and the
+   * pipe runs full up to it as if it ended there.
+   *
+   * @param before the pipe up to the hole
+   * @param beyond the pipe from there to the second end
+   * @param elevation of the hole (m)
+   */
+  record Vent(PipeLaw before, PipeLaw beyond, double elevation) {}
 
   /** What happens where water enters at the first end. */
   sealed interface Inlet {
@@ -82,9 +94,11 @@ final class PipeBranch extends Branch {
       int direction,
       List<FloatFixture> floats,
       Inlet inlet,
-      Optional<VapourLimit> vapour) {
+      Optional<VapourLimit> vapour,
+      List<Vent> vents) {
     super(slot, sign, first, second);
     this.vapour = vapour;
+    this.vents = vents;
     this.law = law;
     this.direction = direction;
     this.floats = floats;
@@ -125,6 +139,9 @@ final class PipeBranch extends Branch {
     flow = driven;
     flowPerHead = point.flowPerHead;
     vapour.ifPresent(limit -> hangTogether(limit, firstHead, secondHead, levels));
+    for (int i = 0; i < vents.size(); i++) {
+      passVent(vents.get(i), firstHead, secondHead, loss);
+    }
     switch (inlet) {
       case Inlet.Free free -> {}
       case Inlet.Suction suction -> {
@@ -160,6 +177,20 @@ final class PipeBranch extends Branch {
   /** Where in the pipe the pressure has fallen to that of vapour, if it has. */
   Optional<Pipe.Bend> vapourPoint() {
     return vapour.flatMap(VapourLimit::limitingPoint);
+  }
+
+  /** Float valves sit at the end of their pipe, beyond any hole. */
+  private void passVent(Vent vent, double firstHead, double secondHead, double loss) {
+    if (flow <= 0 || secondHead + vent.beyond().headFor(flow, loss) >= vent.elevation()) {
+      return;
+    }
+    vent.before().solve(firstHead - vent.elevation(), 0, vented);
+    if (vented.flow < flow) {
+      flow = Math.max(vented.flow, 0);
+      driven = flow;
+      flowPerHead = vented.flow > 0 ? vented.flowPerHead : 0;
+      flowPerLevel = 0;
+    }
   }
 
   private void suck(PumpSuction pump, double[] levels) {

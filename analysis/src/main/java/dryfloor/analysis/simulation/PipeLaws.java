@@ -40,7 +40,9 @@ final class PipeLaws {
   private enum Purpose {
     /** What flows between its ends. */
     FLOW,
-    /** The same with air in its pumps. */
+    /** It is part of a stretch that carries and adds up to it with the others. */
+    PART,
+    /** What flows between its ends with air in its pumps. */
     FLOW_WITH_DRY_PUMPS,
     /** The pressure within, so that what is lost at the very ends does not belong to it. */
     PRESSURE
@@ -137,6 +139,31 @@ final class PipeLaws {
     return free;
   }
 
+  /** The stretch from some distance (m) to the second end. */
+  PipeLaw beyond(double from) {
+    return between(from, Double.POSITIVE_INFINITY);
+  }
+
+  /** The stretch between two distances (m) from the first end, or what of it the pipe has. */
+  PipeLaw between(double from, double to) {
+    return law(
+        from,
+        Math.min(to, pipe.length()),
+        pipe.fixtures().stream()
+            .filter(fixture -> fixture.along() >= from && fixture.along() < to)
+            .toList(),
+        Purpose.PART);
+  }
+
+  /** Holes beyond the crest that no water ever covers. */
+  List<PipeFixture.HoleFixture> opensBeyondCrest() {
+    return pipe.fixtures().stream()
+        .filter(PipeFixture.HoleFixture.class::isInstance)
+        .map(PipeFixture.HoleFixture.class::cast)
+        .filter(hole -> hole.coveredBy() < 0 && hole.along() > pipe.crestAlong())
+        .toList();
+  }
+
   /** Float valves of the pipe. */
   List<FloatFixture> floats() {
     return floats;
@@ -180,6 +207,7 @@ final class PipeLaws {
     double length = to - from;
     boolean firstEnd = from <= 0;
     boolean withEnds = purpose != Purpose.PRESSURE;
+    boolean isWholeWay = withEnds && purpose != Purpose.PART;
     double loss = pipe.spreadLoss() * (pipe.length() > 0 ? length / pipe.length() : 1);
     loss += withEnds && firstEnd ? pipe.leg(0).endLoss() : 0;
     loss += withEnds && to >= pipe.length() ? pipe.leg(1).endLoss() : 0;
@@ -223,7 +251,7 @@ final class PipeLaws {
     }
     return new PipeLaw(
         PipeResistance.of(pipe.bore(), length, pipe.roughness(), pipe.viscosity()),
-        withEnds ? Math.max(loss, LEAST_LOSS) : loss,
+        isWholeWay ? Math.max(loss, LEAST_LOSS) : loss,
         pumps,
         firstEnd ? pipe.supplyHead() : 0,
         pipe.supplyFlow(),

@@ -31,7 +31,8 @@ public final class Simulation {
   private static final int MOST_STEPS = 200_000;
   private static final int MOST_ACTIONS_AT_ONCE = 400;
   private static final int TOLD_OF_A_LOOP = 6;
-  private static final int MOST_FALSE_ALARMS = 20;
+  private static final int MOST_CUTS = 12;
+  private static final int MOST_FALSE_ALARMS = 10;
   private static final double SMALLEST_STEP = 1e-9;
   private static final double FIRST_STEP = 0.05;
 
@@ -186,17 +187,33 @@ public final class Simulation {
       error = tryStep(h);
     }
     double next = h * Math.min(6, 0.85 * Math.pow(Math.max(error, 1e-9), -1.0 / 3));
-    if (anyDue() && h > MOMENT) {
-      h = Math.clamp(h * shareUntilDue(h), Math.min(h, MOMENT * (1L << falseAlarms)), h);
+    h = untilDue(h);
+    accept(h);
+    return Math.max(next, SMALLEST_STEP * 10);
+  }
+
+  /**
+   * Cuts a step short where the first of the triggers that became due in it did so; returns its
+   * length. The moment is found on the cubic of the step, and again on that of the shorter one,
+   * until the step ends there.
+   */
+  private double untilDue(double tried) {
+    double h = tried;
+    boolean cut = false;
+    for (int cuts = 0; cuts < MOST_CUTS && h > MOMENT && anyDue(); cuts++) {
+      double due = h * shareUntilDue(h);
+      if (h - due <= MOMENT) {
+        tryStep(h);
+        break;
+      }
+      h = Math.clamp(due, Math.min(h, MOMENT * (1L << falseAlarms)), h);
       while (tryStep(h) > 1 && h > SMALLEST_STEP) {
         h /= 2;
       }
-      falseAlarms = anyDue() ? 0 : Math.min(falseAlarms + 1, MOST_FALSE_ALARMS);
-    } else {
-      falseAlarms = 0;
+      cut = true;
     }
-    accept(h);
-    return Math.max(next, SMALLEST_STEP * 10);
+    falseAlarms = cut && !anyDue() ? Math.min(falseAlarms + 1, MOST_FALSE_ALARMS) : 0;
+    return h;
   }
 
   private double tryStep(double h) {

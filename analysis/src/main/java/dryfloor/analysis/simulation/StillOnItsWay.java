@@ -1,10 +1,8 @@
 package dryfloor.analysis.simulation;
 
-import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Pipe;
-import dryfloor.analysis.network.PipeFixture;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent;
@@ -21,15 +19,11 @@ import java.util.stream.IntStream;
  * Water that still comes through a run after what drove it has stopped: a display that goes on
  * running over once the pump stands.
  *
- * <p>A flow is driven while the place it comes from gets water, directly or over others, from a
- * pump that runs or from a supply. What comes through a run from the moment it was last driven
- * until it has ceased is told, at that moment; a run that is driven again, or never ceases, or was
- * never driven is not told of. Water that stood in the run itself is told where it empties.
+ * <p>What comes through a run from the moment it was last driven ({@link DrivenFlows}) until it has
+ * ceased is told, at that moment; a run that is driven again, or never ceases, or was never driven
+ * is not told of. Water that stood in the run itself is told where it empties.
  */
 final class StillOnItsWay {
-
-  /** A flow that counts as running (m³/s). */
-  private static final double RUNS = 1e-6;
 
   /** A flow that has ceased (m³/s). */
   private static final double CEASED = 1e-8;
@@ -55,8 +49,7 @@ final class StillOnItsWay {
   /** What ran in it then with air above (m³). */
   private final double[] running;
 
-  /** Whether water goes to each place that a pump or a supply drives there. */
-  private final boolean[] driven;
+  private final DrivenFlows flows;
 
   /**
    * Nothing has moved yet.
@@ -74,18 +67,18 @@ final class StillOnItsWay {
     Arrays.fill(since, Double.NaN);
     until = new double[pipes];
     running = new double[pipes];
-    driven = new boolean[network.places().size()];
+    flows = new DrivenFlows(network, state);
   }
 
   /** Looks at a step before it is taken down. */
   void look(double start, double h, double[] moved) {
-    spread(h, moved);
+    flows.look(h, moved);
     for (int i = 0; i < since.length; i++) {
       Pipe pipe = network.pipes().get(i);
-      if (intoSecondEnd(pipe, moved) < RUNS * h) {
+      if (intoSecondEnd(pipe, moved) < DrivenFlows.RUNS * h) {
         continue;
       }
-      if (driven[pipe.leg(0).end().place()] || isDriver(pipe)) {
+      if (flows.isDriven(i)) {
         everDriven[i] = true;
         since[i] = Double.NaN;
       } else if (Double.isNaN(since[i]) && (everDriven[i] || drivenBefore.contains(pipe.run()))) {
@@ -102,43 +95,6 @@ final class StillOnItsWay {
     int column = pipe.leg(1).column();
     double standing = network.places().get(column).table().level(state.volumes[column]);
     return state.pipes[i].full ? 0 : WaterInOpenRun.volume(pipe, flow, standing);
-  }
-
-  /** Marks every place that driven water reaches. */
-  private void spread(double h, double[] moved) {
-    Arrays.fill(driven, false);
-    for (Pipe pipe : network.pipes()) {
-      if (isDriver(pipe) && intoSecondEnd(pipe, moved) > RUNS * h) {
-        driven[pipe.leg(1).end().place()] = true;
-      }
-    }
-    boolean more = true;
-    while (more) {
-      more = false;
-      for (int a = 0; a < moved.length; a++) {
-        if (Math.abs(moved[a]) > RUNS * h) {
-          Account account = network.accounts().get(a);
-          int from = moved[a] > 0 ? account.from() : account.to();
-          int to = moved[a] > 0 ? account.to() : account.from();
-          if (driven[from] && !driven[to]) {
-            driven[to] = true;
-            more = true;
-          }
-        }
-      }
-    }
-  }
-
-  private boolean isDriver(Pipe pipe) {
-    if (network.places().get(pipe.leg(0).end().place()).kind() == Place.Kind.SUPPLY) {
-      return true;
-    }
-    for (PipeFixture fixture : pipe.fixtures()) {
-      if (fixture instanceof PipeFixture.PumpFixture pump && state.board.runs(pump.part())) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Tells what still came, once all is over. */
@@ -204,7 +160,7 @@ final class StillOnItsWay {
   /** Runs that carry water now. */
   Set<String> carrying(double[] flows) {
     return network.pipes().stream()
-        .filter(pipe -> intoSecondEnd(pipe, flows) > RUNS)
+        .filter(pipe -> intoSecondEnd(pipe, flows) > DrivenFlows.RUNS)
         .map(Pipe::run)
         .collect(Collectors.toSet());
   }

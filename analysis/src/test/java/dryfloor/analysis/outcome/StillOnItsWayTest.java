@@ -59,6 +59,31 @@ class StillOnItsWayTest {
     assertThat(carried(outcome, "drain", "high", "low")).isGreaterThan(0.2);
   }
 
+  /**
+   * The filter pump goes on, but it gives the vessel back what it takes: that feeds no overflow.
+   */
+  @Test
+  void aPumpThatStirsTheVesselDoesNotDriveItsOverflow() {
+    Installation installation =
+        withBackup(0)
+            .circuit("filter")
+            .run(
+                "loop",
+                r ->
+                    r.from("high", 0.05)
+                        .to("high", 0.3)
+                        .pump("filter-pump", 0.2, "filter", 0, 2, 0.2, 1))
+            .draw();
+
+    Outcome outcome = Trial.after(installation, new Failure.CircuitTrips("main"));
+
+    StoryEvent told = runsOut(outcome).getFirst();
+    Outcome.VesselOutcome high = vessel(outcome, "high");
+    double aboveLip = high.levelBefore() - high.bottom() - 0.4;
+    assertThat(told.time()).isZero();
+    assertThat(told.volume().orElseThrow()).isCloseTo(0.5 * aboveLip, withPercentage(0.5));
+  }
+
   private static Plan withBackup(double seconds) {
     return Plan.of("Backup")
         .storey("ground", 0)

@@ -49,7 +49,7 @@ public final class StorySentence {
               + allTold(event)
               + ".";
       case BEGINS_TO_FLOW ->
-          subject(event) + " begins to carry water" + into(event) + allTold(event) + ".";
+          subject(event) + " begins to carry water" + into(event) + inAll(event) + ".";
       case SPILLS ->
           subject(event)
               + " stands at its rim and begins to spill"

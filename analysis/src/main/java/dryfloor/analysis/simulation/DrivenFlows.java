@@ -1,0 +1,136 @@
+package dryfloor.analysis.simulation;
+
+import dryfloor.analysis.network.Account;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.PipeFixture;
+import dryfloor.analysis.network.Place;
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * Through which pipes water flows because something drives it, and through which only because some
+ * was there.
+ *
+ * <p>A flow is driven while a pump that runs, or a supply, brings water to where it comes from,
+ * directly or over other places, that would not have come there by itself: a pump that takes from a
+ * display and gives back to it does not make the display run over.
+ */
+final class DrivenFlows {
+
+  /** A flow that counts as running (m³/s). */
+  static final double RUNS = 1e-6;
+
+  private final FlowNetwork network;
+  private final State state;
+
+  /** Which way each account flows: 1, -1, or 0 where it does not. */
+  private byte[] directions = new byte[0];
+
+  /** Which pipes drive water. */
+  private boolean[] drivers = new boolean[0];
+
+  /** Which pipes carry water that is driven. */
+  private final boolean[] driven;
+
+  DrivenFlows(FlowNetwork network, State state) {
+    this.network = network;
+    this.state = state;
+    driven = new boolean[network.pipes().size()];
+  }
+
+  /** Looks at the water that moved in a step of so many seconds (m³ over each account). */
+  void look(double h, double[] moved) {
+    byte[] now = new byte[moved.length];
+    for (int a = 0; a < now.length; a++) {
+      now[a] = (byte) (Math.abs(moved[a]) > RUNS * h ? Math.signum(moved[a]) : 0);
+    }
+    boolean[] driversNow = new boolean[driven.length];
+    for (int i = 0; i < driven.length; i++) {
+      driversNow[i] = isDriver(network.pipes().get(i)) && moves(network.pipes().get(i), now);
+    }
+    if (!Arrays.equals(now, directions) || !Arrays.equals(driversNow, drivers)) {
+      directions = now;
+      drivers = driversNow;
+      for (int i = 0; i < driven.length; i++) {
+        driven[i] = drivers[i] || (moves(network.pipes().get(i), now) && isFed(i));
+      }
+    }
+  }
+
+  /** Whether what flows through a pipe is driven. */
+  boolean isDriven(int pipe) {
+    return driven[pipe];
+  }
+
+  private static boolean moves(Pipe pipe, byte[] directions) {
+    return accounts(pipe).anyMatch(a -> directions[a] != 0);
+  }
+
+  private static IntStream accounts(Pipe pipe) {
+    return IntStream.of(
+        pipe.throughSlot(),
+        pipe.ownColumnSlot(0),
+        pipe.ownColumnSlot(1),
+        pipe.farColumnSlot(0),
+        pipe.farColumnSlot(1));
+  }
+
+  private boolean isDriver(Pipe pipe) {
+    if (network.places().get(pipe.leg(0).end().place()).kind() == Place.Kind.SUPPLY) {
+      return true;
+    }
+    for (PipeFixture fixture : pipe.fixtures()) {
+      if (fixture instanceof PipeFixture.PumpFixture pump && state.board.runs(pump.part())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a driver brings water to the first end of a pipe that would not come by itself. */
+  private boolean isFed(int pipe) {
+    int first = network.pipes().get(pipe).leg(0).end().place();
+    boolean[] comesByItself = comesTo(first, false);
+    boolean[] comes = comesTo(first, true);
+    return IntStream.range(0, drivers.length)
+        .filter(i -> drivers[i])
+        .mapToObj(i -> network.pipes().get(i))
+        .anyMatch(
+            driver ->
+                comes[driver.leg(1).end().place()] && !comesByItself[driver.leg(0).end().place()]);
+  }
+
+  /** From which places water comes to one, with or without what drivers move. */
+  private boolean[] comesTo(int place, boolean withDrivers) {
+    boolean[] comes = new boolean[network.places().size()];
+    boolean[] byDriver = new boolean[directions.length];
+    if (!withDrivers) {
+      for (int i = 0; i < drivers.length; i++) {
+        if (drivers[i]) {
+          accounts(network.pipes().get(i)).forEach(a -> byDriver[a] = true);
+        }
+      }
+    }
+    Deque<Integer> open = new ArrayDeque<>(List.of(place));
+    comes[place] = true;
+    while (!open.isEmpty()) {
+      int at = open.removeFirst();
+      for (int a = 0; a < directions.length; a++) {
+        if (directions[a] != 0 && !byDriver[a]) {
+          Account account = network.accounts().get(a);
+          int from = directions[a] > 0 ? account.from() : account.to();
+          int to = directions[a] > 0 ? account.to() : account.from();
+          if (to == at && !comes[from]) {
+            comes[from] = true;
+            open.addLast(from);
+          }
+        }
+      }
+    }
+    return comes;
+  }
+}

@@ -1,0 +1,347 @@
+package dryfloor.analysis.plain;
+
+import java.util.List;
+
+/**
+ * A run or a piece of one: full of water, or with air at its crest and two columns that fall to
+ * what stands at their ends.
+ */
+final class Pipe {
+
+  private static final double NO_FLOW = 1e-10;
+  private static final double NO_LEG = 1e-7;
+
+  /** An end: what is there, and how high the opening is. */
+  record End(Node node, double elevation) {
+
+    double level() {
+      return node.level();
+    }
+
+    double head() {
+      return node instanceof Tee tee && !tee.isOpen() ? level() : Math.max(level(), elevation);
+    }
+
+    boolean isUncovered() {
+      return node instanceof Tee tee
+          ? tee.isOpen() && level() <= elevation + 1e-6
+          : level() <= elevation + 1e-6;
+    }
+  }
+
+  /** A hole that lets air in while it is not covered. */
+  record AirHole(String id, double along, double elevation, Node coveredBy) {
+    boolean isOpen() {
+      return coveredBy.level() < elevation;
+    }
+  }
+
+  final String run;
+  final End from;
+  final End to;
+  final double bore;
+  final Stretch whole;
+  final Stretch up;
+  final Stretch down;
+  final Profile legA;
+  final Profile legB;
+  final double crest;
+  final double crestAlong;
+  final boolean vented;
+  final boolean blocked;
+
+  /** Share of the mouth at the first end that is free. */
+  final double free;
+
+  final List<AirHole> holes;
+
+  boolean full;
+
+  /** Most that the places at its ends can give now (m³/s). */
+  double mostFromFirst = Double.POSITIVE_INFINITY;
+
+  double mostFromSecond = Double.POSITIVE_INFINITY;
+  double inA;
+  double inB;
+
+  /** Flow into the first end, over the crest, and out of the second end (m³/s). */
+  double flowFrom;
+
+  double over;
+  double flowTo;
+
+  Pipe(
+      String run,
+      End from,
+      End to,
+      Profile profile,
+      Stretch whole,
+      boolean vented,
+      boolean blocked,
+      double free,
+      List<AirHole> holes) {
+    this.run = run;
+    this.from = from;
+    this.to = to;
+    this.bore = whole.bore;
+    this.whole = whole;
+    this.vented = vented;
+    this.blocked = blocked;
+    this.free = free;
+    this.holes = holes;
+    this.crest = profile.crest().elevation();
+    this.crestAlong = profile.crest().along();
+    this.legA = profile.between(profile.first(), crestAlong, true);
+    this.legB = profile.between(crestAlong, profile.last(), false);
+    this.up = piece(profile.first(), crestAlong);
+    this.down = piece(crestAlong, profile.last());
+  }
+
+  private Stretch piece(double first, double last) {
+    double share = whole.length > 0 ? (last - first) / whole.length : 0;
+    return new Stretch(
+        bore,
+        last - first,
+        whole.roughness,
+        whole.k * share + 1,
+        whole.fixtures.stream()
+            .filter(f -> f.along >= first && (f.along < last || last >= legB.last()))
+            .toList(),
+        whole.viscosity);
+  }
+
+  // Water.
+
+  double holds() {
+    return inA + inB;
+  }
+
+  private double missing() {
+    return legA.volume() + legB.volume() - inA - inB;
+  }
+
+  /** Fills the columns with what belongs there when nothing moves. */
+  void standStill() {
+    if (full) {
+      inA = legA.volume();
+      inB = legB.volume();
+    } else {
+      inA = legA.volumeBelow(from.head());
+      inB = legB.volumeBelow(to.head());
+    }
+  }
+
+  /** Flows at the present levels, such that a step of so many seconds makes sense. */
+  void evaluate(double seconds) {
+    flowFrom = 0;
+    over = 0;
+    flowTo = 0;
+    if (blocked) {
+      return;
+    }
+    if (full) {
+      fullFlow(seconds);
+    } else {
+      overTheCrest();
+      columns(seconds);
+    }
+    if (flowFrom > mostFromFirst) {
+      cutTo(mostFromFirst / flowFrom);
+    }
+    if (-flowTo > mostFromSecond) {
+      cutTo(mostFromSecond / -flowTo);
+    }
+  }
+
+  void unlimited() {
+    mostFromFirst = Double.POSITIVE_INFINITY;
+    mostFromSecond = Double.POSITIVE_INFINITY;
+  }
+
+  private void fullFlow(double seconds) {
+    double flow = whole.flow(from.head() - to.head());
+    flowFrom = flow;
+    flowTo = flow;
+    over = flow;
+    if (missing() > NO_LEG) {
+      double fill = Math.min(Math.min(Math.abs(flow), missing() / seconds), mouth(flow));
+      if (flow > 0) {
+        flowTo = 0;
+        flowFrom = fill;
+        over = Math.max(0, fill - (legA.volume() - inA) / seconds);
+      } else {
+        flowFrom = 0;
+        flowTo = -fill;
+        over = -Math.max(0, fill - (legB.volume() - inB) / seconds);
+      }
+    }
+  }
+
+  /** While air is in it, a mouth at the crest takes no more than its lip does. */
+  private double mouth(double flow) {
+    if (up.pumps() && flow > 0 && legA.volume() > NO_LEG) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return Laws.lip((flow > 0 ? from.head() : to.head()) - crest, bore);
+  }
+
+  private void overTheCrest() {
+    if (up.pumps() && legA.volume() > NO_LEG) {
+      if (inA >= legA.volume() - NO_LEG) {
+        over = Math.max(0, up.flow(from.head() - crest));
+      }
+    } else if (from.head() > crest) {
+      over =
+          Math.clamp(
+              whole.flow(from.head() - to.head()), 0, free * Laws.lip(from.head() - crest, bore));
+    } else if (to.head() > crest) {
+      over =
+          -Math.clamp(-whole.flow(from.head() - to.head()), 0, Laws.lip(to.head() - crest, bore));
+    }
+  }
+
+  private void columns(double seconds) {
+    double intoA = column(legA, up, inA, from, seconds, 1);
+    double intoB = column(legB, down, inB, to, seconds, -1);
+    flowFrom = over + intoA;
+    flowTo = over - intoB;
+  }
+
+  /** Flow from an end into its column: positive when the column rises. */
+  private static double column(
+      Profile leg, Stretch stretch, double inside, End end, double seconds, int direction) {
+    if (leg.volume() < NO_LEG) {
+      return 0;
+    }
+    double stands = leg.levelOf(inside);
+    double flow = direction * stretch.flow(direction * (end.head() - stands));
+    if (stretch.pumps()) {
+      return Math.clamp(flow, -inside / seconds, (leg.volume() - inside) / seconds);
+    }
+    double toCome = (leg.volumeBelow(end.head()) - inside) / seconds;
+    if (end.isUncovered()) {
+      toCome = Math.min(0, toCome);
+    }
+    return toCome > 0 ? Math.clamp(flow, 0, toCome) : Math.clamp(flow, toCome, 0);
+  }
+
+  /** What comes out at a tee (m³/s). */
+  double arriving(Tee tee) {
+    return (to.node() == tee ? flowTo : 0) - (from.node() == tee ? flowFrom : 0);
+  }
+
+  void cutTo(double share) {
+    flowFrom *= share;
+    flowTo *= share;
+    over *= share;
+  }
+
+  // Air.
+
+  boolean bringsAirTo(Tee tee) {
+    return !full
+        && !blocked
+        && ((from.node() == tee && airStandsAt(legA, inA, from))
+            || (to.node() == tee && airStandsAt(legB, inB, to)));
+  }
+
+  private static boolean airStandsAt(Profile leg, double inside, End end) {
+    return leg.volume() < NO_LEG || leg.levelOf(inside) <= end.elevation() + 1e-6;
+  }
+
+  /** Lets air in or out where the levels ask for it. */
+  boolean changesMode() {
+    if (blocked) {
+      return false;
+    }
+    if (full ? letsAirIn() : fills()) {
+      full = !full;
+      return true;
+    }
+    return false;
+  }
+
+  private boolean bothEndsAboveCrest() {
+    return from.head() > crest + 1e-4 && to.head() > crest + 1e-4;
+  }
+
+  private boolean letsAirIn() {
+    if (vented && !(from.head() > crest && to.head() > crest)) {
+      return true;
+    }
+    double flow = whole.flow(from.head() - to.head());
+    boolean sucksAtFirst = from.isUncovered() && flow > NO_FLOW && !whole.pumps();
+    boolean sucksAtSecond = to.isUncovered() && flow < -NO_FLOW;
+    boolean fallsOut =
+        Math.abs(flow) <= NO_FLOW
+            && !whole.pumps()
+            && ((to.isUncovered() && crest > to.elevation() + 1e-3 && isClear(down, 1))
+                || (from.isUncovered() && crest > from.elevation() + 1e-3 && isClear(up, -1)));
+    return sucksAtFirst || sucksAtSecond || fallsOut || airAtHole(flow) || columnParts(flow);
+  }
+
+  private static boolean isClear(Stretch stretch, int direction) {
+    return stretch.fixtures.stream()
+        .noneMatch(f -> direction > 0 ? f.blocksForward() : f.blocksBackward());
+  }
+
+  private boolean airAtHole(double flow) {
+    return holes.stream()
+        .anyMatch(hole -> hole.isOpen() && headAt(hole.along(), flow) < hole.elevation());
+  }
+
+  private boolean columnParts(double flow) {
+    return headAt(crestAlong, flow) - crest < -10.09;
+  }
+
+  /** Elevation plus pressure head at a place along the full pipe (m). */
+  private double headAt(double along, double flow) {
+    if (flow > 0) {
+      return from.head() - lossWithVelocityHead(legA.first(), along, flow);
+    }
+    if (flow < 0) {
+      return to.head() + lossWithVelocityHead(along, legB.last(), flow);
+    }
+    boolean shutBefore =
+        whole.fixtures.stream()
+            .anyMatch(f -> f.along <= along && (f.blocksForward() || f.blocksBackward()));
+    return shutBefore ? to.head() : from.head();
+  }
+
+  /** Drowned by its bore, and fast enough to carry air down (Wisner and others 1975). */
+  private boolean primes(double depth) {
+    double clearing = Math.sqrt(Laws.G * bore) * (0.825 + 0.25);
+    return depth >= bore && Math.abs(over) >= clearing * legA.boreArea();
+  }
+
+  private double lossWithVelocityHead(double first, double last, double flow) {
+    return new Stretch(
+            bore,
+            last - first,
+            whole.roughness,
+            whole.k * (last - first) / whole.length + 1,
+            whole.fixtures.stream().filter(f -> f.along >= first && f.along <= last).toList(),
+            whole.viscosity)
+        .drop(flow);
+  }
+
+  private boolean fills() {
+    if (bothEndsAboveCrest()) {
+      return true;
+    }
+    if (vented) {
+      return false;
+    }
+    double flow = whole.flow(from.head() - to.head());
+    if (airAtHole(flow) || (to.isUncovered() && flow < -NO_FLOW) || columnParts(flow)) {
+      return false;
+    }
+    if (up.pumps() && legA.volume() > NO_LEG) {
+      return over > 0 && inA >= legA.volume() - NO_LEG;
+    }
+    if (legB.volume() < NO_LEG && legA.volume() > NO_LEG) {
+      return from.head() > crest + 1e-4 && inA >= legA.volume() - NO_LEG;
+    }
+    return Math.abs(flow) > NO_FLOW && primes(Math.max(from.head(), to.head()) - crest);
+  }
+}
