@@ -125,7 +125,7 @@ final class PipeCompiler {
   private PipeEnd lying(String landing, double elevation) {
     int place = registry.place(landing);
     double ground = registry.places.get(place).table().bottom();
-    return new PipeEnd(place, -1, Math.max(elevation, ground), elevation <= ground);
+    return new PipeEnd(place, -1, Math.max(elevation, ground), elevation <= ground, true);
   }
 
   private PipeEnd end(Run run, Failure.End which) {

@@ -129,10 +129,16 @@ final class Beginning {
     return full.flowIfFull() <= Lip.flow(depth, pipe.bore(), field.builder.laws(i).freeLip(0));
   }
 
+  /** A supply keeps its line full to the crest since it filled last, as high as it can lift. */
   private static double standing(FlowNetwork network, FlowField field, Pipe.Leg leg) {
     LevelTable table = network.places().get(leg.column()).table();
-    boolean pool = network.places().get(leg.end().place()).kind().isPool();
-    double level = pool ? field.levels[leg.end().place()] : table.bottom();
+    Place place = network.places().get(leg.end().place());
+    double level =
+        switch (place.kind()) {
+          case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE -> field.levels[leg.end().place()];
+          case SUPPLY -> place.head();
+          case DRAIN, BEYOND, OUTSIDE -> table.bottom();
+        };
     return Math.clamp(table.volume(Math.max(level, table.bottom())), 0, leg.volume());
   }
 
@@ -219,6 +225,7 @@ final class Beginning {
                 : share(normal, settled, before, mode, failed, pipe, leg, side);
         given += state.volumes[leg.column()];
       }
+      state.pipes[i].full |= left.size() > 1 && isFullPiece(state, pipe);
     }
     // What cutting a leg in two misjudges stays in the run: all of it is handed on.
     double scale = given > 0 ? held / given : 0;
@@ -235,6 +242,13 @@ final class Beginning {
         .filter(i -> network.pipes().get(i).run().equals(run))
         .boxed()
         .toList();
+  }
+
+  /** A piece with no air in it, cut from a run that has air somewhere else. */
+  private static boolean isFullPiece(State state, Pipe pipe) {
+    return pipe.legs().stream().anyMatch(leg -> !leg.negligible())
+        && pipe.legs().stream()
+            .allMatch(leg -> leg.negligible() || state.volumes[leg.column()] >= leg.volume());
   }
 
   private static double standingIn(double[] amounts, Pipe pipe) {

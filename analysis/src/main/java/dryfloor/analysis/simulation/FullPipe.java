@@ -144,7 +144,7 @@ final class FullPipe {
   private double cover(int side, double flow) {
     double entering = side == 0 ? flow : -flow;
     PipeEnd end = pipe.leg(side).end();
-    if (entering <= NOTHING
+    if ((entering <= NOTHING && !hangsIn(side, flow))
         || (side == 0 && pumped)
         || (end.atJunction() && state.teeFull[end.junction()])) {
       return NEVER;
@@ -155,6 +155,20 @@ final class FullPipe {
       case DRAIN, BEYOND, OUTSIDE -> place.head() - end.elevation();
       case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE -> field.levels[end.place()] - end.elevation();
     };
+  }
+
+  /**
+   * Whether water hangs in an end that came loose, under a valve shut behind the crest, so that
+   * nothing flows that could suck air. It is shaken out all the same; in a hose of a few
+   * millimetres it might go on hanging. A valve with water above it, or a supply, holds what is
+   * there.
+   */
+  private boolean hangsIn(int side, double flow) {
+    PipeEnd end = pipe.leg(side).end();
+    return end.loose()
+        && Math.abs(flow) <= NOTHING
+        && end.elevation() < pipe.crest()
+        && field.head(through.ends[1 - side]) < pipe.crest();
   }
 
   /**

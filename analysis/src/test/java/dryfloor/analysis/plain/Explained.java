@@ -5,8 +5,8 @@ import java.util.Optional;
 
 /**
  * Differences between the engine and the plain simulator that are known by name, with their reason.
- * Each names the scenarios and failures that it holds for; no tolerance is widened for it, and but
- * for one the verdicts are the same.
+ * Each names the scenarios and failures that it holds for; no tolerance is widened for it, and the
+ * verdicts are the same.
  */
 enum Explained {
   /**
@@ -21,18 +21,6 @@ enum Explained {
           + "drips-at-lowest-point[.]return|"
           + "power-lost-and-back[.]building|"
           + "pump-delivers-half[.]return-pump"),
-
-  /**
-   * A full line shut at its top and open below: in the plain simulator it runs out, in the engine
-   * it hangs, because nothing flows that could suck air. Of a hose of 6 mm either may be true.
-   */
-  COLUMN_THAT_HANGS(
-      "loft-reservoir/corrected",
-      "connection-lets-go[.]purifier|"
-          + "joint-parts[.]purifier-line[.]housing-inlet|"
-          + "joint-parts[.]purifier-line[.]product-elbow|"
-          + "joint-drips[.]purifier-line[.]housing-inlet|"
-          + "joint-drips[.]purifier-line[.]product-elbow"),
 
   /**
    * A shallow drain begins to run full: in the engine it does so up to three seconds sooner,
@@ -63,7 +51,7 @@ enum Explained {
             known ->
                 comparison.scenario().matches("(" + known.scenarios + ").*")
                     && comparison.failure().matches(known.failures)
-                    && (comparison.engine() == comparison.plain() || known == COLUMN_THAT_HANGS))
+                    && comparison.engine() == comparison.plain())
         .findFirst();
   }
 }
