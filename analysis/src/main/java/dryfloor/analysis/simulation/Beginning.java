@@ -68,17 +68,28 @@ final class Beginning {
   private static void fillDevices(FlowNetwork network, State state) {
     for (Path path : network.paths()) {
       if (path instanceof Path.Held held && state.board.runs(held.part())) {
-        fill(state, held.to(), held.holds(), held.from());
+        fill(network, state, held.to(), held.holds(), List.of(held.from()));
       }
     }
   }
 
-  /** Puts water of the salinity of a neighbour into a place. */
-  private static void fill(State state, int place, double volume, int neighbour) {
-    double salinity =
-        state.volumes[neighbour] > 0 ? state.salt[neighbour] / state.volumes[neighbour] : 0;
+  /** Puts water into a place, of the salinity of the first of these places that has any. */
+  private static void fill(
+      FlowNetwork network, State state, int place, double volume, List<Integer> sources) {
     state.volumes[place] = volume;
-    state.salt[place] = volume * salinity;
+    state.salt[place] = volume * salinity(network, state, sources);
+  }
+
+  private static double salinity(FlowNetwork network, State state, List<Integer> sources) {
+    for (int source : sources) {
+      if (network.places().get(source).kind() == Place.Kind.SUPPLY) {
+        return Salt.outsideSalinities(network)[source];
+      }
+      if (state.volumes[source] > 0) {
+        return state.salt[source] / state.volumes[source];
+      }
+    }
+    return 0;
   }
 
   /** A first guess: the highest water that reaches the tee. */
@@ -101,12 +112,13 @@ final class Beginning {
     Pipe pipe = network.pipes().get(i);
     boolean full = pipe.startsFull() && startsFull(network, state, field, i);
     state.pipes[i].full = full;
+    List<Integer> sources = Sources.of(network, pipe);
     for (int side = 0; side < 2; side++) {
       Pipe.Leg leg = pipe.leg(side);
       boolean negligible = leg.negligible();
       state.pipes[i].legs[side] = negligible ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.AT_REST;
       double volume = full ? leg.volume() : standing(network, field, leg);
-      fill(state, leg.column(), volume, source(network, pipe));
+      fill(network, state, leg.column(), volume, sources);
     }
   }
 
@@ -140,12 +152,6 @@ final class Beginning {
           case DRAIN, BEYOND, OUTSIDE -> table.bottom();
         };
     return Math.clamp(table.volume(Math.max(level, table.bottom())), 0, leg.volume());
-  }
-
-  /** The end that gives a run its water: the first one that is no outside. */
-  private static int source(FlowNetwork network, Pipe pipe) {
-    int first = pipe.leg(0).end().place();
-    return network.places().get(first).kind().isPool() ? first : pipe.leg(1).end().place();
   }
 
   /** Where normal operation ended, in a network with failures built in. */

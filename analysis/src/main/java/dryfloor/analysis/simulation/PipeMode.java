@@ -22,7 +22,7 @@ final class PipeMode {
 
   boolean full;
 
-  /** How often it has taken air. */
+  /** How often it has taken air, or began to fill in vain. */
   int breaks;
 
   final Leg[] legs = {Leg.AT_REST, Leg.AT_REST};

@@ -332,7 +332,10 @@ final class PipeTriggers {
         new Trigger(
             pipe.run() + " fills no more",
             () -> fedFlow(i, side) - NOTHING,
-            () -> mode.legs[side] = PipeMode.Leg.MOVING));
+            () -> {
+              mode.breaks++;
+              mode.legs[side] = PipeMode.Leg.MOVING;
+            }));
   }
 
   private void addForBrimful(int i, int side, List<Trigger> triggers) {
@@ -404,7 +407,7 @@ final class PipeTriggers {
           new Trigger(
               pipe.run() + " begins to fill",
               () -> {
-                double slow = lifted ? NOTHING - branch.flow : clearing - branch.flow;
+                double slow = (lifted ? fills(branch) : clearing) - branch.flow;
                 double shallow = lifted ? -1 : pipe.crest() + pipe.bore() - belongs(pipe, side);
                 double needed = Math.max(slow, shallow);
                 return needed <= 0 && !fullPipes[i].wouldStayFullAgain(overCrest(i))
@@ -421,6 +424,13 @@ final class PipeTriggers {
               () -> branch.flow > NOTHING ? capacity(beyond, pipe) - branch.flow : NEVER,
               () -> mode.legs[far] = PipeMode.Leg.MOVING));
     }
+  }
+
+  /**
+   * Flow (m³/s) at which a pump fills the leg beyond its crest: one that is short of water can't.
+   */
+  private static double fills(PipeBranch lifting) {
+    return Math.max(NOTHING, lifting.driven / 2);
   }
 
   /** Flow (m³/s) that a leg beyond the crest carries away at most without filling. */

@@ -88,7 +88,8 @@ final class Salt {
     }
   }
 
-  private static double[] outsideSalinities(FlowNetwork network) {
+  /** Salinity of what comes from each supply (g/kg), by place. */
+  static double[] outsideSalinities(FlowNetwork network) {
     double[] salinities = new double[network.places().size()];
     for (int place = 0; place < salinities.length; place++) {
       Place what = network.places().get(place);

@@ -8,6 +8,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -15,6 +16,33 @@ import java.util.Set;
 final class Sources {
 
   private Sources() {}
+
+  /**
+   * Where a pipe has its water from, most likely first: what feeds its first end, from run to run
+   * against their direction; then whatever else its first end hangs on; then its second.
+   */
+  static List<Integer> of(FlowNetwork network, Pipe pipe) {
+    Set<Integer> places = new LinkedHashSet<>();
+    addFeeding(network, pipe.leg(0).end(), places, new HashSet<>());
+    places.addAll(behind(network, pipe, 0));
+    places.addAll(behind(network, pipe, 1));
+    return List.copyOf(places);
+  }
+
+  private static void addFeeding(
+      FlowNetwork network, PipeEnd end, Set<Integer> places, Set<Integer> met) {
+    if (!end.atJunction()) {
+      if (gives(network.places().get(end.place()))) {
+        places.add(end.place());
+      }
+    } else if (met.add(end.junction())) {
+      for (Pipe feeding : network.pipes()) {
+        if (feeding.leg(1).end().junction() == end.junction()) {
+          addFeeding(network, feeding.leg(0).end(), places, met);
+        }
+      }
+    }
+  }
 
   /**
    * The places from which water can reach an end of a pipe without passing the pipe itself, nearest

@@ -122,6 +122,36 @@ class DryPumpByHandTest {
     assertLevel(outcome, "sump").isWithin(0.15, 40);
   }
 
+  /**
+   *
+   *
+   * <pre>
+   * A skimmer's pump sucks 20 mm above the return pump's inlet, and its run ends in the same sump.
+   * As the sump falls through its inlet by what the seam takes, some 45 L an hour, it loses its hold
+   * and lifts again with every cupful that comes back: that is followed through without stepping
+   * from gulp to gulp, and ends with the sump empty.
+   * </pre>
+   */
+  @Test
+  void aPumpThatCirculatesAtItsInletComesThroughIt() {
+    Plan plan =
+        house(r -> {})
+            .run(
+                "skimmer-line",
+                r ->
+                    r.from("sump", 0.06)
+                        .to("sump", 0.19)
+                        .bore(0.04)
+                        .length(2)
+                        .by(-2.5, 1)
+                        .pump("skimmer-pump", 0.1, "main", 0, 2, 1.33, 0));
+
+    Outcome outcome = Trial.after(plan.draw(), new Failure.SeamLeaks("sump"));
+
+    assertLevel(outcome, "sump").isWithin(0.1, 0);
+    assertThat(outcome.trajectory().moments()).isLessThan(1500);
+  }
+
   private static Plan house(Consumer<RunPlan> more) {
     return Plan.of("Dry pump")
         .storey("cellar-storey", -3)
