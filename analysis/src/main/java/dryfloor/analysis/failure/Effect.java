@@ -1,5 +1,7 @@
 package dryfloor.analysis.failure;
 
+import java.util.OptionalInt;
+
 /**
  * A plain change to an installation, as the simulation understands it. A failure is one or several
  * of them; several failures at once are their union. Effects hold from time zero unless they carry
@@ -42,12 +44,20 @@ public sealed interface Effect {
   /** Only this fraction of the length is free; 0 blocks it. */
   record WeirNarrowed(String weir, double free) implements Effect {}
 
-  /** The run comes apart; each half pours out where it parted. */
-  record RunParted(String run, double along, double elevation, String landing) implements Effect {}
+  /**
+   * The run comes apart; each half pours out where it parted.
+   *
+   * @param partsBefore how many of its parts lie before the cut, in order along it; where nothing
+   *     is said the distance decides
+   */
+  record RunParted(
+      String run, double along, double elevation, OptionalInt partsBefore, String landing)
+      implements Effect {}
 
   /**
    * The run leaks through a hole.
    *
+   * @param partsBefore how many of its parts lie before the hole, as in {@link RunParted}
    * @param area of the hole (m²)
    * @param blockedBeyond whether the run is blocked right after the hole
    */
@@ -55,6 +65,7 @@ public sealed interface Effect {
       String run,
       double along,
       double elevation,
+      OptionalInt partsBefore,
       double area,
       boolean blockedBeyond,
       String landing)

@@ -8,6 +8,7 @@ import dryfloor.model.part.Part;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** What failures of runs and of what sits in them change. */
 final class RunEffects {
@@ -17,7 +18,10 @@ final class RunEffects {
    */
   static final double SINKS_BY = 0.15;
 
-  /** A run parts or leaks at least this far from its ends (m), a tenth of a shorter one. */
+  /**
+   * A run parts or leaks at least this far from its ends (m), a tenth of a shorter one. Which parts
+   * lie before the cut and which beyond does not depend on it where a part gives way.
+   */
   private static final double FROM_THE_END = 0.02;
 
   /** What stands this close along the run (m) stands over the same ground. Common practice. */
@@ -34,39 +38,48 @@ final class RunEffects {
   List<Effect> parts(String joint) {
     Fitted<Part.Joint> fitted = drawing.part(Part.Joint.class, joint);
     Part.Joint parted = fitted.part();
-    return parts(parted.standsIn(), fitted.run(), parted.along(), parted.elevation());
+    return parts(
+        parted.standsIn(), fitted.run(), before(fitted), parted.along(), parted.elevation());
   }
 
   List<Effect> partsAtLowestPoint(String run) {
     RunProfile.Point low = lowestPoint(run);
     Run parted = drawing.run(run);
-    return parts(saidNear(parted, low.along()), parted, low.along(), low.elevation());
+    return parts(
+        saidNear(parted, low.along()), parted, OptionalInt.empty(), low.along(), low.elevation());
   }
 
   List<Effect> connectionLetsGo(String device) {
     Fitted<Part.Device> fitted = drawing.part(Part.Device.class, device);
     Part.Device loose = fitted.part();
     double elevation = connection(loose, fitted.run());
-    return parts(loose.standsIn(), fitted.run(), loose.along(), elevation);
+    return parts(loose.standsIn(), fitted.run(), before(fitted), loose.along(), elevation);
   }
 
   List<Effect> drips(String joint) {
     Fitted<Part.Joint> fitted = drawing.part(Part.Joint.class, joint);
     Part.Joint loose = fitted.part();
-    return drips(loose.standsIn(), fitted.run(), loose.along(), loose.elevation());
+    return drips(loose.standsIn(), fitted.run(), before(fitted), loose.along(), loose.elevation());
   }
 
   List<Effect> dripsAtLowestPoint(String run) {
     RunProfile.Point low = lowestPoint(run);
     Run cracked = drawing.run(run);
-    return drips(saidNear(cracked, low.along()), cracked, low.along(), low.elevation());
+    return drips(
+        saidNear(cracked, low.along()), cracked, OptionalInt.empty(), low.along(), low.elevation());
   }
 
+  /** A shaft's seal lies between suction and delivery; taken with the pressure of the delivery. */
   List<Effect> sealLeaks(String pump) {
     Fitted<Part.Pump> fitted = drawing.part(Part.Pump.class, pump);
     double along = fitted.part().along();
     double elevation = new RunProfile(drawing, fitted.run()).elevationAt(along);
-    return drips(fitted.part().standsIn(), fitted.run(), along, elevation);
+    return drips(
+        fitted.part().standsIn(),
+        fitted.run(),
+        OptionalInt.of(index(fitted) + 1),
+        along,
+        elevation);
   }
 
   /** The whole bore pours out of the lid, and nothing goes on through the blocked outlet. */
@@ -79,6 +92,7 @@ final class RunEffects {
             run.id(),
             offTheEnds(run, open.along()),
             open.elevation(),
+            before(fitted),
             run.boreArea(),
             true,
             landing.from(open.standsIn(), run, open.along(), open.elevation())));
@@ -148,24 +162,40 @@ final class RunEffects {
         "run \"" + run + "\" has no opening at its " + end + " end, so that end can't move");
   }
 
-  private List<Effect> parts(Optional<String> said, Run run, double along, double elevation) {
+  private List<Effect> parts(
+      Optional<String> said, Run run, OptionalInt partsBefore, double along, double elevation) {
     return List.of(
         new Effect.RunParted(
             run.id(),
             offTheEnds(run, along),
             elevation,
+            partsBefore,
             landing.from(said, run, along, elevation)));
   }
 
-  private List<Effect> drips(Optional<String> said, Run run, double along, double elevation) {
+  private List<Effect> drips(
+      Optional<String> said, Run run, OptionalInt partsBefore, double along, double elevation) {
     return List.of(
         new Effect.RunLeaks(
             run.id(),
             offTheEnds(run, along),
             elevation,
+            partsBefore,
             drawing.installation().failureSettings().dripArea(),
             false,
             landing.from(said, run, along, elevation)));
+  }
+
+  /** What gives way leaks before what it resists: all listed ahead of it lies before the cut. */
+  private static OptionalInt before(Fitted<? extends Part> fitted) {
+    return OptionalInt.of(index(fitted));
+  }
+
+  private static int index(Fitted<? extends Part> fitted) {
+    return fitted.run().parts().stream()
+        .sorted(Comparator.comparingDouble(Part::along))
+        .toList()
+        .indexOf(fitted.part());
   }
 
   private RunProfile.Point lowestPoint(String run) {

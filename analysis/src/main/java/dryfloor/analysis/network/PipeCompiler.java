@@ -99,8 +99,11 @@ final class PipeCompiler {
     if (parted.isPresent()) {
       Effect.RunParted cut = parted.get();
       PipeEnd open = lying(cut.landing(), cut.elevation());
-      add(run, whole.upTo(cut.along(), open.elevation(), open), false);
-      add(run, whole.after(cut.along(), open.elevation(), open), false);
+      int before = cut.partsBefore().orElse(whole.partsBefore(cut.along()));
+      List<Part> parts = whole.parts();
+      List<Part> beyond = parts.subList(before, parts.size());
+      add(run, whole.upTo(cut.along(), open.elevation(), open, parts.subList(0, before)), false);
+      add(run, whole.after(cut.along(), open.elevation(), open, beyond), false);
     } else if (leaks.isPresent()) {
       addLeaking(run, whole, leaks.get());
     } else {
@@ -114,8 +117,11 @@ final class PipeCompiler {
         registry.addTee(
             new Tee(run.id(), leak.elevation(), pool, run.bore(), run.duty() == Run.Duty.FEED));
     PipeEnd atLeak = PipeEnd.at(tee, registry.tees.get(tee));
-    add(run, whole.upTo(leak.along(), leak.elevation(), atLeak), false);
-    add(run, whole.after(leak.along(), leak.elevation(), atLeak), leak.blockedBeyond());
+    int before = leak.partsBefore().orElse(whole.partsBefore(leak.along()));
+    List<Part> parts = whole.parts();
+    List<Part> beyond = parts.subList(before, parts.size());
+    add(run, whole.upTo(leak.along(), leak.elevation(), atLeak, parts.subList(0, before)), false);
+    add(run, whole.after(leak.along(), leak.elevation(), atLeak, beyond), leak.blockedBeyond());
     int landing = registry.place(leak.landing());
     int slot = registry.addAccount(run.id(), Ledger.Way.LEAK, pool, landing, false);
     registry.paths.add(new Path.PipeHole(pool, landing, slot, tee, leak.elevation(), leak.area()));
@@ -257,7 +263,7 @@ final class PipeCompiler {
   }
 
   private void addFixtures(Run run, RunPiece piece, Part part, List<PipeFixture> fixtures) {
-    double along = part.along() - piece.from();
+    double along = piece.along(part);
     double bore = run.bore();
     switch (part) {
       case Part.Pump pump ->

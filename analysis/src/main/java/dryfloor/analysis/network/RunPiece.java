@@ -16,7 +16,7 @@ import java.util.List;
  * @param from where the piece begins along the run (m)
  * @param length of the piece (m)
  * @param points of its profile in order, both ends included
- * @param parts of the run that lie in the piece
+ * @param parts of the run that lie in the piece, in order
  */
 record RunPiece(
     PipeEnd first,
@@ -39,6 +39,8 @@ record RunPiece(
     points.add(new Point(0, first.elevation()));
     run.waypoints().forEach(w -> points.add(new Point(w.along(), w.elevation())));
     points.add(new Point(run.length(), second.elevation()));
+    List<Part> parts =
+        run.parts().stream().sorted(Comparator.comparingDouble(Part::along)).toList();
     return new RunPiece(
         first,
         second,
@@ -47,7 +49,7 @@ record RunPiece(
         0,
         run.length(),
         points,
-        run.parts());
+        parts);
   }
 
   /**
@@ -82,23 +84,16 @@ record RunPiece(
     return points.getLast().elevation();
   }
 
-  /** The piece up to a cut, with a new second end there. */
-  RunPiece upTo(double cut, double elevation, PipeEnd end) {
+  /** The piece up to a cut, with a new second end there and these parts. */
+  RunPiece upTo(double cut, double elevation, PipeEnd end, List<Part> partsBefore) {
     List<Point> kept = new ArrayList<>(points.stream().filter(p -> p.along() < cut).toList());
     kept.add(new Point(cut, elevation));
     return new RunPiece(
-        first,
-        end,
-        firstLoss,
-        FittingLoss.atNewSecond(end),
-        from,
-        cut,
-        kept,
-        parts.stream().filter(p -> p.along() < cut).toList());
+        first, end, firstLoss, FittingLoss.atNewSecond(end), from, cut, kept, partsBefore);
   }
 
-  /** The piece after a cut, with a new first end there. */
-  RunPiece after(double cut, double elevation, PipeEnd end) {
+  /** The piece after a cut, with a new first end there and these parts. */
+  RunPiece after(double cut, double elevation, PipeEnd end, List<Part> partsBeyond) {
     List<Point> kept = new ArrayList<>();
     kept.add(new Point(0, elevation));
     points.stream()
@@ -113,6 +108,16 @@ record RunPiece(
         from + cut,
         length - cut,
         kept,
-        parts.stream().filter(p -> p.along() >= cut).toList());
+        partsBeyond);
+  }
+
+  /** How many parts lie before a distance (m). */
+  int partsBefore(double cut) {
+    return (int) parts.stream().filter(part -> part.along() < cut).count();
+  }
+
+  /** Where a part sits in this piece (m): at a cut if it was drawn beyond it. */
+  double along(Part part) {
+    return Math.clamp(part.along() - from, 0, length);
   }
 }

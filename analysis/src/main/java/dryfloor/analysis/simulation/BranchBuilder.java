@@ -222,9 +222,9 @@ final class BranchBuilder {
         intoColumn ? pipe.farColumnSlot(side) : pipe.throughSlot(),
         intoColumn ? 1 : towardsCrest(side),
         end(pipe, side),
-        intoColumn
-            ? new BranchEnd.AtPlace(pipe.leg(far).column(), pipe.crest())
-            : new BranchEnd.AtHead(pipe.crest()),
+        mode.legs[far] == PipeMode.Leg.BRIMFUL
+            ? new BranchEnd.AtHead(pipe.crest())
+            : new BranchEnd.AtPlace(pipe.leg(far).column(), pipe.crest()),
         laws[i].leg(side),
         towardsCrest(side),
         laws[i].floats(side),

@@ -18,6 +18,7 @@ import dryfloor.analysis.failure.Effect.ValveHeld;
 import dryfloor.analysis.failure.Effect.VesselLeaks;
 import dryfloor.model.Installation;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class FailureResolverTest {
@@ -99,7 +100,8 @@ class FailureResolverTest {
   @Test
   void aDripIsAsLargeAsTheSettingsSay() {
     assertThat(effects(new Failure.JointDrips("return-line", "chiller-union")))
-        .containsExactly(new RunLeaks("return-line", 2, 1.0, 2e-6, false, "plant-room"));
+        .containsExactly(
+            new RunLeaks("return-line", 2, 1.0, OptionalInt.of(4), 2e-6, false, "plant-room"));
   }
 
   @Test
