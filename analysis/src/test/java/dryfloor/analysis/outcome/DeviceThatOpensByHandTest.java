@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * <pre>
  * Mains of 3 bar feed a reservoir through 4 m of 6 mm and a purifier that costs 30 000 velocity
  * heads. Its lid opens at the height of the mains, and the whole bore pours out (0.61): only the
- * entrance (0.75) and the pipe up to the purifier hold the mains back,
+ * entrance (0.5) and the pipe up to the purifier hold the mains back,
  *   300 000/(997.05 · 9.80665) = 30.682 m
  * some 0.2 L/s from a purifier next to the mains. Behind the membrane it would be 4 mL/s.
  * </pre>
@@ -37,7 +37,7 @@ class DeviceThatOpensByHandTest {
     // A cut is never nearer to an end than 20 mm.
     double length = Math.clamp(along, 0.02, 3.98);
     double byHand =
-        new PipeByHand(0.006, length, 1.5e-6, 0.75 + 1 / (0.61 * 0.61), VISCOSITY).flow(HEAD);
+        new PipeByHand(0.006, length, 1.5e-6, 0.5 + 1 / (0.61 * 0.61), VISCOSITY).flow(HEAD);
 
     Outcome outcome = Trial.after(fillLine(along), new Failure.DeviceLidOpens("purifier"));
 
@@ -47,7 +47,8 @@ class DeviceThatOpensByHandTest {
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.01, 0.03, 2, 3.99, 4})
   void aPurifierThatLetsGoPoursWhatTheMainsGiveIt(double along) {
-    // Both halves lie open to the air: no hole to squeeze through, but the exit (0.75).
+    // Both halves lie open to the air: no hole to squeeze through, but entrance (0.5) and exit
+    // (1.0).
     double length = Math.clamp(along, 0.02, 3.98);
     double byHand = new PipeByHand(0.006, length, 1.5e-6, 1.5, VISCOSITY).flow(HEAD);
 

@@ -11,6 +11,7 @@ import dryfloor.analysis.installation.Trial;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.model.element.Fitting;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -66,7 +67,7 @@ class EndsOfRunsTest {
     Outcome outcome =
         Trial.changing(
             ponds(3, 2, 0.05, Optional.of(Fitting.SHARP_ENTRANCE)).draw(),
-            new Effect.RunParted("riser", 0.001, 0.5, "yard"));
+            new Effect.RunParted("riser", 0.001, 0.5, OptionalInt.empty(), "yard"));
 
     assertThat(carried(outcome, "riser", "high", "yard") / AWAY)
         .isCloseTo(11.226e-3, withPercentage(0.1));
