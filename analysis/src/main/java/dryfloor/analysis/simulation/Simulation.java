@@ -27,6 +27,10 @@ public final class Simulation {
   /** Something that happened is found in time to this (s). */
   private static final double MOMENT = 5e-4;
 
+  /** A level that lies farther than this from where it was to be expected has strayed (m). */
+  private static final double STRAYED = 1e-5;
+
+  private static final int MOST_AGAIN = 4;
   private static final int MOST_STEPS = 60_000;
   private static final int MOST_ACTIONS_AT_ONCE = 400;
   private static final int TOLD_OF_A_LOOP = 6;
@@ -177,9 +181,9 @@ public final class Simulation {
     }
     double next = h * Math.min(6, 0.85 * Math.pow(Math.max(error, 1e-9), -1.0 / 3));
     if (anyDue() && h > MOMENT) {
-      h = Math.clamp(h * shareUntilDue(h), Math.min(h, MOMENT * (1L << falseAlarms)), h);
-      while (tryStep(h) > 1 && h > SMALLEST_STEP) {
-        h /= 2;
+      h = closeIn(h);
+      for (int again = 0; again < MOST_AGAIN && strayed() && anyDue() && h > MOMENT; again++) {
+        h = closeIn(h);
       }
       falseAlarms = anyDue() ? 0 : Math.min(falseAlarms + 1, MOST_FALSE_ALARMS);
     } else {
@@ -187,6 +191,36 @@ public final class Simulation {
     }
     accept(h);
     return Math.max(next, SMALLEST_STEP * 10);
+  }
+
+  /** Takes the step again up to where something became due; returns its new length. */
+  private double closeIn(double longer) {
+    double h =
+        Math.clamp(
+            longer * shareUntilDue(longer), Math.min(longer, MOMENT * (1L << falseAlarms)), longer);
+    while (tryStep(h) > 1 && h > SMALLEST_STEP) {
+      h /= 2;
+    }
+    return h;
+  }
+
+  /**
+   * Whether the step led elsewhere than the longer one let expect, by more than a tenth of what is
+   * promised for a level: a level that slides at a pump's inlet says little about the flow.
+   */
+  private boolean strayed() {
+    for (int place = 0; place < between.length; place++) {
+      boolean vessel =
+          switch (network.places().get(place).kind()) {
+            case VESSEL, BASIN, FLOOR -> true;
+            case COLUMN, TEE, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+          };
+      double off = Math.abs(step.volumes[place] - between[place]);
+      if (vessel && off > STRAYED * field.areas[place]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private double tryStep(double h) {
@@ -209,15 +243,18 @@ public final class Simulation {
     double atEnd = least(due);
     field.evaluate(state.volumes);
     double atStart = least(due);
-    return Crossing.find(
-        share -> {
-          within.volumes(share, between);
-          field.evaluate(between);
-          return least(due);
-        },
-        Math.max(atStart, 1e-300),
-        atEnd,
-        Math.min(1, MOMENT / h));
+    double found =
+        Crossing.find(
+            share -> {
+              within.volumes(share, between);
+              field.evaluate(between);
+              return least(due);
+            },
+            Math.max(atStart, 1e-300),
+            atEnd,
+            Math.min(1, MOMENT / h));
+    within.volumes(found, between);
+    return found;
   }
 
   private static double least(List<Trigger> due) {
