@@ -35,14 +35,24 @@ public sealed interface Path {
   record Thrown(int from, int to, int slot, double downTo, double flow, int part) implements Path {}
 
   /**
-   * A device that takes up its water when its pump starts and gives it back when it stops.
+   * A device that takes up its water when its pump starts and gives it back when it stops or finds
+   * no water any more.
    *
-   * @param from place the water comes from and returns to
+   * @param from place the water comes from and returns to; where its run ends now if it has come
+   *     apart before the device
    * @param to the device
    * @param holds water that it keeps while it runs (m³)
-   * @param part index of the pump that feeds it
+   * @param part index of the pump that feeds it, or -1 if none does any more
+   * @param inlet where that pump sucks
+   * @param bore of its run (m)
    */
-  record Held(int from, int to, int slot, double holds, int part) implements Path {}
+  record Held(int from, int to, int slot, double holds, int part, PipeEnd inlet, double bore)
+      implements Path {
+
+    public boolean isFed() {
+      return part >= 0;
+    }
+  }
 
   /**
    * A hole in a pipe, at a junction made for it.

@@ -292,7 +292,7 @@ final class PipeCompiler {
               new PipeFixture.FixedFixture(along, ValveLoss.fittingsOf(restrictor.kv(), bore)));
       case Part.Device device -> {
         fixtures.add(new PipeFixture.FixedFixture(along, device.loss()));
-        addHeldWater(run, device);
+        addHeldWater(run, piece, device);
       }
     }
   }
@@ -369,22 +369,34 @@ final class PipeCompiler {
     }
   }
 
-  /** A device gives its water back to the place at the run's first end when its pump stops. */
-  private void addHeldWater(Run run, Part.Device device) {
+  /**
+   * A device gives its water back to the place at the run's first end when its pump stops. Where
+   * the run has come apart between the two, or before both, it does so at once, and its water comes
+   * out of the open end before it.
+   */
+  private void addHeldWater(Run run, RunPiece piece, Part.Device device) {
     Optional<Part.Pump> pump =
         run.parts().stream()
             .filter(Part.Pump.class::isInstance)
             .map(Part.Pump.class::cast)
             .findFirst();
-    if (device.holds() <= 0 || pump.isEmpty() || !(run.from() instanceof RunEnd.Opening opening)) {
+    if (device.holds() <= 0 || pump.isEmpty() || !(run.from() instanceof RunEnd.Opening)) {
       return;
     }
-    int from = registry.place(opening.at());
+    boolean parted = effects.has(Effect.RunParted.class, e -> e.run().equals(run.id()));
+    boolean first = !parted || piece.from() <= 0;
+    PipeEnd end = first ? end(run, Failure.End.FIRST) : piece.first();
     int held =
         registry.add(
             Place.pool(device.id(), Place.Kind.DEVICE, LevelTable.upright(0, device.holds())));
-    int slot = registry.addAccount(device.id(), Ledger.Way.HELD_BY_DEVICE, from, held, true);
+    int slot =
+        first
+            ? registry.addAccount(
+                device.id(), Ledger.Way.HELD_BY_DEVICE, end.place(), held, !end.lies())
+            : registry.addAccount(run.id(), Ledger.Way.PARTED, end.place(), held, false);
+    boolean fed = first && (!parted || piece.parts().contains(pump.get()));
+    int part = fed ? registry.part(pump.get().id()) : -1;
     registry.paths.add(
-        new Path.Held(from, held, slot, device.holds(), registry.part(pump.get().id())));
+        new Path.Held(end.place(), held, slot, device.holds(), part, end, run.bore()));
   }
 }

@@ -67,7 +67,7 @@ final class Beginning {
 
   private static void fillDevices(FlowNetwork network, State state) {
     for (Path path : network.paths()) {
-      if (path instanceof Path.Held held && state.board.runs(held.part())) {
+      if (path instanceof Path.Held held && held.isFed() && state.board.runs(held.part())) {
         fill(network, state, held.to(), held.holds(), List.of(held.from()));
       }
     }

@@ -163,13 +163,12 @@ final class BranchBuilder {
   private PumpSuction pumpAt(int i, PipeLaw dry) {
     Pipe pipe = network.pipes().get(i);
     PipeEnd end = pipe.leg(0).end();
-    if (end.atJunction()) {
-      return PumpSuction.inBore(end, network.tees().get(end.junction()).bore(), dry);
-    }
     double bottom = network.places().get(end.place()).table().bottom();
-    return end.lies()
-        ? PumpSuction.inBore(end, pipe.bore(), dry)
-        : PumpSuction.inVessel(end, bottom, dry);
+    InletDepths depths =
+        end.atJunction()
+            ? InletDepths.inBore(network.tees().get(end.junction()).bore())
+            : InletDepths.at(end, bottom, pipe.bore());
+    return new PumpSuction(end.place(), end.elevation(), depths, dry);
   }
 
   private boolean opensIntoPool(PipeEnd end) {

@@ -264,20 +264,38 @@ final class FlowField {
       return;
     }
     double depth = levels[thrown.from()] - thrown.downTo();
-    flows[thrown.slot()] += thrown.flow() * PumpSuction.share(depth);
+    flows[thrown.slot()] += thrown.flow() * InletDepths.IN_VESSEL.share(depth);
     if (withSlopes) {
-      slopes.add(thrown.slot(), thrown.from(), thrown.flow() * PumpSuction.sharePerDepth(depth));
+      slopes.add(
+          thrown.slot(), thrown.from(), thrown.flow() * InletDepths.IN_VESSEL.sharePerDepth(depth));
     }
   }
 
+  /**
+   * A device is full while its pump runs and finds water; as the pump's inlet is bared it gives its
+   * water back.
+   */
   private void hold(Path.Held held, boolean withSlopes) {
     double filled = levels[held.to()];
-    boolean runs = state.board.runs(held.part());
-    double missing = Math.clamp((runs ? 1 - filled : filled) / HOLDING_FADE, -1, 1);
+    double toFill = Math.clamp((1 - filled) / HOLDING_FADE, -1, 1);
+    double toEmpty = Math.clamp(filled / HOLDING_FADE, -1, 1);
+    double fed = 0;
+    double fedPerDepth = 0;
+    if (held.isFed() && state.board.runs(held.part())) {
+      double bottom = network.places().get(held.from()).table().bottom();
+      InletDepths depths = InletDepths.at(held.inlet(), bottom, held.bore());
+      double depth = levels[held.from()] - held.inlet().elevation();
+      fed = 1 - depths.fallsBack(depth);
+      fedPerDepth = -depths.fallsBackPerDepth(depth);
+    }
     double rate = held.holds() / HOLDING_TIME;
-    flows[held.slot()] += (runs ? rate : -rate) * missing;
-    if (withSlopes && Math.abs(missing) < 1) {
-      slopes.add(held.slot(), held.to(), -rate / HOLDING_FADE);
+    flows[held.slot()] += rate * (fed * toFill - (1 - fed) * toEmpty);
+    if (withSlopes) {
+      double fade = (Math.abs(toFill) < 1 ? fed : 0) + (Math.abs(toEmpty) < 1 ? 1 - fed : 0);
+      slopes.add(held.slot(), held.to(), -rate * fade / HOLDING_FADE);
+      if (fedPerDepth > 0) {
+        slopes.add(held.slot(), held.from(), rate * fedPerDepth * (toFill + toEmpty));
+      }
     }
   }
 }

@@ -1,6 +1,5 @@
 package dryfloor.analysis.simulation;
 
-import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.PipeLaw;
 
 /**
@@ -19,51 +18,10 @@ import dryfloor.analysis.network.PipeLaw;
  *
  * @param place index of the place it sucks from
  * @param elevation of the opening (m)
- * @param depths between covered and uncovered
+ * @param depths between covered and bare
  * @param dry law of the stretch with its pumps as passages, as if they stood still
  */
-record PumpSuction(int place, double elevation, Depths depths, PipeLaw dry) {
-
-  /** Water over an opening in a vessel within which a pump takes less and less (m). */
-  static final double SKIN = 2e-4;
-
-  private static final Depths IN_VESSEL = new Depths(SKIN, 0, -SKIN / 10, -1e-3);
-  private static final Depths AT_BOTTOM = new Depths(SKIN, SKIN / 2, SKIN / 4, 0);
-
-  /**
-   * Depths of water over an opening, from covered to bare (m).
-   *
-   * @param takesAll from which on all the flow is taken
-   * @param takesNone at which none is taken any more
-   * @param letsGo at which what stands above begins to fall back
-   * @param bare at which it falls freely
-   */
-  private record Depths(double takesAll, double takesNone, double letsGo, double bare) {
-
-    double share(double depth) {
-      return Math.clamp((depth - takesNone) / (takesAll - takesNone), 0, 1);
-    }
-
-    double sharePerDepth(double depth) {
-      return depth > takesNone && depth < takesAll ? 1 / (takesAll - takesNone) : 0;
-    }
-
-    double bareness(double depth) {
-      return Math.clamp((letsGo - depth) / (letsGo - bare), 0, 1);
-    }
-  }
-
-  /** An opening in a vessel with its bottom at an elevation (m). */
-  static PumpSuction inVessel(PipeEnd end, double bottom, PipeLaw dry) {
-    boolean atBottom = end.elevation() + IN_VESSEL.bare() < bottom;
-    return new PumpSuction(end.place(), end.elevation(), atBottom ? AT_BOTTOM : IN_VESSEL, dry);
-  }
-
-  /** A bore that must fill from the side: of a tee, or of an end that lies in a puddle. */
-  static PumpSuction inBore(PipeEnd end, double bore, PipeLaw dry) {
-    Depths depths = new Depths(bore / 2, bore / 4, bore / 8, 0);
-    return new PumpSuction(end.place(), end.elevation(), depths, dry);
-  }
+record PumpSuction(int place, double elevation, InletDepths depths, PipeLaw dry) {
 
   /** Water over the opening (m), below zero where it is bare. */
   private double depth(double[] levels) {
@@ -80,28 +38,13 @@ record PumpSuction(int place, double elevation, Depths depths, PipeLaw dry) {
     return depths.sharePerDepth(depth(levels));
   }
 
-  /**
-   * Share of what falls back through a pump without water that this one lets fall. The cube makes
-   * it come on gently: most of what ever falls back slowly is a small share.
-   */
+  /** Share of what falls back through a pump without water that this one lets fall. */
   double fallsBack(double[] levels) {
-    double bareness = depths.bareness(depth(levels));
-    return bareness * bareness * bareness;
+    return depths.fallsBack(depth(levels));
   }
 
   /** Slope of that share by the level (1/m), zero or less. */
   double fallsBackPerDepth(double[] levels) {
-    double bareness = depths.bareness(depth(levels));
-    return bareness < 1 ? -3 * bareness * bareness / (depths.letsGo() - depths.bare()) : 0;
-  }
-
-  /** Share of the flow that is taken with water standing this high over an opening (m). */
-  static double share(double depth) {
-    return IN_VESSEL.share(depth);
-  }
-
-  /** Slope of {@link #share} (1/m). */
-  static double sharePerDepth(double depth) {
-    return IN_VESSEL.sharePerDepth(depth);
+    return depths.fallsBackPerDepth(depth(levels));
   }
 }

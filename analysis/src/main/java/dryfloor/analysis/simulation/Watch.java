@@ -53,7 +53,7 @@ final class Watch {
         triggers.add(
             new Trigger(
                 part.id() + " sucks air",
-                () -> field.levels[part.inlet()] - part.inletElevation() - PumpSuction.SKIN,
+                () -> field.levels[part.inlet()] - part.inletElevation() - InletDepths.SKIN,
                 () -> suckAir(pump, part)));
       }
     }

@@ -21,7 +21,7 @@
  * </ol>
  *
  * <p><b>Sliding.</b> A pump that sucks at its opening has its flow cut back over the last {@code
- * PumpSuction#SKIN} of water above it, so the level comes to rest there and the pump delivers just
+ * InletDepths#SKIN} of water above it, so the level comes to rest there and the pump delivers just
  * what arrives. Below the opening what stands above the pump falls back through it, as fast as the
  * water goes that should have kept the opening covered.
  */
