@@ -246,7 +246,7 @@ final class PipeCompiler {
             supplyFlow > 0 ? source.head() - piece.first().elevation() : 0,
             supplyFlow,
             fixtures,
-            run.vented(),
+            piece.vented(),
             run.duty() != Run.Duty.EMERGENCY,
             slot,
             piece.from()));

@@ -17,6 +17,7 @@ import java.util.List;
  * @param length of the piece (m)
  * @param points of its profile in order, both ends included
  * @param parts of the run that lie in the piece, in order
+ * @param vented whether the vent at the crest of the run, if it has one, lies in the piece
  */
 record RunPiece(
     PipeEnd first,
@@ -26,7 +27,8 @@ record RunPiece(
     double from,
     double length,
     List<Point> points,
-    List<Part> parts) {
+    List<Part> parts,
+    boolean vented) {
 
   /** A part drawn this near to its elevation sits where it was drawn (m). */
   private static final double DRAWN_EXACTLY = 5e-3;
@@ -49,7 +51,8 @@ record RunPiece(
         0,
         run.length(),
         points,
-        parts);
+        parts,
+        run.vented());
   }
 
   /**
@@ -89,7 +92,15 @@ record RunPiece(
     List<Point> kept = new ArrayList<>(points.stream().filter(p -> p.along() < cut).toList());
     kept.add(new Point(cut, elevation));
     return new RunPiece(
-        first, end, firstLoss, FittingLoss.atNewSecond(end), from, cut, kept, partsBefore);
+        first,
+        end,
+        firstLoss,
+        FittingLoss.atNewSecond(end),
+        from,
+        cut,
+        kept,
+        partsBefore,
+        vented && reachesCrest(kept));
   }
 
   /** The piece after a cut, with a new first end there and these parts. */
@@ -108,7 +119,17 @@ record RunPiece(
         from + cut,
         length - cut,
         kept,
-        partsBeyond);
+        partsBeyond,
+        vented && reachesCrest(kept));
+  }
+
+  /** Whether a part of this piece goes up to its highest point, where a vent would be. */
+  private boolean reachesCrest(List<Point> part) {
+    return highest(part) >= highest(points);
+  }
+
+  private static double highest(List<Point> points) {
+    return points.stream().mapToDouble(Point::elevation).max().orElseThrow();
   }
 
   /** How many parts lie before a distance (m). */

@@ -49,6 +49,15 @@ class FillingLineByHandTest {
     assertSupplied(outcome, "mains").isNothing();
   }
 
+  /** The vent sits at the crest, beyond the joint: the stub behind the shut valve has none. */
+  @Test
+  void aVentBeyondTheJointLetsNothingOutOfTheStubBeforeIt() {
+    Outcome outcome = Trial.after(line(RunPlan::vented), LETS_GO);
+
+    assertReached(outcome, "room").isWithin(0.002, 0.9425);
+    assertSupplied(outcome, "mains").isNothing();
+  }
+
   private static Installation line(Consumer<RunPlan> more) {
     return Plan.of("Filling line")
         .storey("ground", 0)
