@@ -21,9 +21,6 @@ final class VolumeStep {
   /** No step may leave a place below empty by more than this many times the error allowed. */
   private static final double BELOW_EMPTY = 5;
 
-  /** Error of a step that goes round: the next one is less than half as long. */
-  private static final double ROUND_AGAIN = 10;
-
   /** Keeps the matrix regular where every branch at a full tee is shut (m²/s). */
   private static final double LEAST_SLOPE = 1e-14;
 
@@ -160,23 +157,9 @@ final class VolumeStep {
         double error = Math.abs(h / 6 * (k1[p] - 2 * k2[p] + k3[p]));
         double belowEmpty = volumes[p] < from[p] ? -volumes[p] : 0;
         worst = Math.max(worst, Math.max(error, belowEmpty / BELOW_EMPTY) / allowed);
-        if (goesRound(p, volumes[p] - from[p], h, allowed)) {
-          worst = Math.max(worst, ROUND_AGAIN);
-        }
       }
     }
     return worst;
-  }
-
-  /**
-   * Whether a place gains as much at the end of the step as at its start and yet has nothing more:
-   * the step overshot where it levels out and fell back, and would do so again and again.
-   */
-  private boolean goesRound(int place, double gained, double h, double allowed) {
-    double start = h * gains[place];
-    double end = h * field.gains[place];
-    double least = Math.min(Math.abs(start), Math.abs(end));
-    return start * end > 0 && least > 3 * allowed && Math.abs(gained) < 0.2 * least;
   }
 
   /**
