@@ -217,28 +217,31 @@ final class Beginning {
     double held = standingIn(settled.volumes, before);
     double salt = standingIn(settled.salt, before);
     double given = 0;
+    double room = 0;
     for (int i : left) {
       Pipe pipe = failed.pipes().get(i);
       state.pipes[i].full = mode.full;
       state.pipes[i].breaks = mode.staysOpen() ? mode.breaks : 0;
       for (int side = 0; side < 2; side++) {
         Pipe.Leg leg = pipe.leg(side);
-        boolean whole = left.size() == 1;
+        boolean whole = left.size() == 1 && hasSameLegs(before, pipe);
         state.pipes[i].legs[side] = inheritedLeg(mode, leg, side, whole);
         state.volumes[leg.column()] =
             whole
                 ? settled.volumes[before.leg(side).column()]
                 : share(normal, settled, before, mode, failed, pipe, leg, side);
         given += state.volumes[leg.column()];
+        room += leg.volume();
       }
       state.pipes[i].full |= left.size() > 1 && isFullPiece(state, pipe);
     }
     // What cutting a leg in two misjudges stays in the run: all of it is handed on.
-    double scale = given > 0 ? held / given : 0;
     for (int i : left) {
       for (Pipe.Leg leg : failed.pipes().get(i).legs()) {
-        state.volumes[leg.column()] *= scale;
-        state.salt[leg.column()] = held > 0 ? state.volumes[leg.column()] * salt / held : 0;
+        int column = leg.column();
+        double share = given > 0 ? state.volumes[column] / given : leg.volume() / room;
+        state.volumes[column] = held * share;
+        state.salt[column] = salt * share;
       }
     }
   }
@@ -259,6 +262,11 @@ final class Beginning {
 
   private static double standingIn(double[] amounts, Pipe pipe) {
     return pipe.legs().stream().mapToDouble(leg -> amounts[leg.column()]).sum();
+  }
+
+  /** Whether a pipe has its crest where it was: an end that falls to the floor may shift it. */
+  private static boolean hasSameLegs(Pipe before, Pipe pipe) {
+    return before.crestAlong() == pipe.crestAlong() && before.crest() == pipe.crest();
   }
 
   private static PipeMode.Leg inheritedLeg(PipeMode mode, Pipe.Leg leg, int side, boolean whole) {

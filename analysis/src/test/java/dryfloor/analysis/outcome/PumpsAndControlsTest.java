@@ -249,6 +249,40 @@ class PumpsAndControlsTest {
   }
 
   @Test
+  void aHoseThatSlipsToTheFloorEmptiesThroughItsIdlePumpAndHoldsNothingBack() {
+    // A centrifugal pump is an open passage while it stands. The hose held 19.6 cm² · 0.3 m of
+    // the store's water above its inlet, and on the floor runs downhill all the way: 0.2 m² of
+    // store from 900 mm down to its inlet at 600 mm, and what stood in the hose, lie on the floor.
+    Installation installation =
+        Plan.of("Hose on the floor")
+            .storey("ground", 0)
+            .floor("room", 1e4)
+            .circuit("main")
+            .vessel("tank", box(1, 0.5, 0.8), v -> v.in("room").raised(1.2).level(0.6))
+            .vessel("store", box(0.5, 0.4, 0.5), v -> v.in("room").raised(0.5).level(0.4))
+            .run(
+                "hose",
+                r ->
+                    r.from("store", 0.1)
+                        .to("tank", 0.7)
+                        .bore(0.05)
+                        .length(1.3)
+                        .pump("hose-pump", 0.1, "main", 0, 2, 0.02, 0))
+            .levelSwitch("tank-low", "tank", 0.5, 0.55, Action.FILLS, "hose-pump")
+            .draw();
+
+    Outcome outcome =
+        Trial.after(installation, new Failure.EndSlipsOut("hose", Failure.End.SECOND));
+
+    Ledger.Standing hose =
+        outcome.ledger().standing().stream().filter(s -> s.id().equals("hose")).toList().getFirst();
+    assertThat(hose.before()).isCloseTo(0.59e-3, withPercentage(1));
+    assertThat(hose.after()).isLessThan(1e-5);
+    assertLevel(outcome, "store").isWithin(0.2, 100);
+    assertLitresOn(outcome, "room").isWithin(0.1, 60.6);
+  }
+
+  @Test
   void aLeakSensorStopsThePumpAndADeadOneDoesNot() {
     Plan plan =
         topOff(0.6)
