@@ -28,6 +28,9 @@ final class CycleWatch {
   /** Drift over all the unattended time that does not matter (m). */
   private static final double NO_DRIFT = 5e-4;
 
+  /** On a wider surface than this it is the water that must not drift, not the level (m²). */
+  private static final double WIDE = 2;
+
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
@@ -105,7 +108,8 @@ final class CycleWatch {
             case COLUMN, TEE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
           };
       if (counts) {
-        most = Math.max(most, Math.abs(one.levels[place] - other.levels[place]));
+        double wide = Math.max(field.areas[place] / WIDE, 1);
+        most = Math.max(most, wide * Math.abs(one.levels[place] - other.levels[place]));
       }
     }
     return most;
