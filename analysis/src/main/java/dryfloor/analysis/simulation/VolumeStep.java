@@ -21,6 +21,9 @@ final class VolumeStep {
   /** No step may leave a place below empty by more than this many times the error allowed. */
   private static final double BELOW_EMPTY = 5;
 
+  /** The mean flow of a step may lie so much of their range out of that of its three flows. */
+  private static final double OUT_OF_RANGE = 0.1;
+
   /** Keeps the matrix regular where every branch at a full tee is shut (m²/s). */
   private static final double LEAST_SLOPE = 1e-14;
 
@@ -150,7 +153,7 @@ final class VolumeStep {
   }
 
   private double error(double[] from, double h) {
-    double worst = wrongWay() / accuracy.volume();
+    double worst = unexplained(h) / accuracy.volume();
     for (int p = 0; p < places; p++) {
       if (isPool(p)) {
         double allowed = allowed(p);
@@ -163,20 +166,19 @@ final class VolumeStep {
   }
 
   /**
-   * The most water that a step moved over an account against its flow (m³), which goes the same way
-   * at the start, between and at the end: so little that no level feels it, but in thousands of
-   * steps it would add up.
+   * The most water that a step moved over an account beyond what its flows at the start, between
+   * and at the end can explain (m³): against all three, or out of their range by more than a tenth
+   * of its width. No level need feel it, for what one account brings wrongly another may take away.
    */
-  private double wrongWay() {
+  private double unexplained(double h) {
     double most = 0;
     for (int a = 0; a < accounts; a++) {
       double least = Math.min(Math.min(flows[a], flowsBetween[a]), field.flows[a]);
       double greatest = Math.max(Math.max(flows[a], flowsBetween[a]), field.flows[a]);
-      if (least >= 0) {
-        most = Math.max(most, -moved[a]);
-      } else if (greatest <= 0) {
-        most = Math.max(most, moved[a]);
-      }
+      double range = OUT_OF_RANGE * (greatest - least);
+      double lowest = least >= 0 ? Math.max(least - range, 0) : least - range;
+      double highest = greatest <= 0 ? Math.min(greatest + range, 0) : greatest + range;
+      most = Math.max(most, Math.max(h * lowest - moved[a], moved[a] - h * highest));
     }
     return most;
   }
