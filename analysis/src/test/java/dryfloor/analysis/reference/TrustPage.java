@@ -72,7 +72,7 @@ final class TrustPage {
   private void laws() {
     line("## Law by law");
     line("");
-    row("law", "taken from", "numbers", "largest difference", "where, and why");
+    row("law", "taken from", "numbers (largest difference)", "largest of all", "where, and why");
     row("---", "---", "---", "---", "---");
     for (Law law : Law.values()) {
       List<ReferenceValue> values = tables.ofLaws(Set.of(law));
@@ -104,12 +104,15 @@ final class TrustPage {
   private static String kinds(List<ReferenceValue> values) {
     return Arrays.stream(Kind.values())
         .filter(kind -> values.stream().anyMatch(value -> value.kind() == kind))
-        .map(kind -> counted(values.stream().filter(value -> value.kind() == kind).count(), kind))
+        .map(kind -> counted(values.stream().filter(value -> value.kind() == kind).toList(), kind))
         .collect(Collectors.joining(", "));
   }
 
-  private static String counted(long count, Kind kind) {
-    return count + " " + kind.words() + (count == 1 ? "" : "s");
+  /** How many of one kind, and the largest difference among them. */
+  private static String counted(List<ReferenceValue> values, Kind kind) {
+    int count = values.size();
+    String words = count + " " + kind.words() + (count == 1 ? "" : "s");
+    return words + " (" + percent(worst(values).relativeDifference()) + ")";
   }
 
   private void differences() {
