@@ -29,15 +29,6 @@ class LipTest {
         .isCloseTo(Lip.flow(before, bore), within(1e-5 * Lip.flow(before, bore)));
   }
 
-  /** Encyclopaedia Britannica, Hydraulics, weirs: 3.33 in feet; standard, read in the document. */
-  @Test
-  void ringWeirIsFrancisFormulaRoundTheLip() {
-    double foot = 0.3048;
-    double perFootOfLip =
-        Lip.flow(0.01 * foot, foot) / (Math.PI * foot) / Math.pow(0.01 * foot, 1.5);
-    assertThat(perFootOfLip / Math.sqrt(foot)).isCloseTo(3.33, within(0.01 * 3.33));
-  }
-
   /** Half the edge and half the hole: 1.84 · π · 50 mm · h^1.5 / 2 and 0.61 · A · √(2 g h) / 2. */
   @Test
   void dirtTakesItsShareOfTheEdgeAndOfTheHole() {

@@ -1,14 +1,10 @@
 package dryfloor.analysis.hydraulics;
 
-import static dryfloor.analysis.hydraulics.ReferenceCase.expect;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 
 class PumpCurveTest {
 
@@ -16,48 +12,6 @@ class PumpCurveTest {
       PumpCurve.through(
           new double[] {0.0, 0.002, 0.004, 0.006, 0.008, 0.010},
           new double[] {40.0, 39.5, 38.0, 35.0, 30.0, 20.0});
-
-  static Stream<ReferenceCase> published() {
-    double duty = dutyFlow();
-    double gallon = 3.785411784e-3 / 60.0;
-    double foot = 0.3048;
-    PumpCurve slower =
-        PumpCurve.through(
-                new double[] {0.0, 400.0 * gallon}, new double[] {150.0 * foot, 126.0 * foot})
-            .atSpeed(1700.0 / 3500.0);
-    return Stream.of(
-        expect("duty flow against 10 m and 100 m of 50 mm, m³/s", 0.0066, 0.02)
-            .workedExample("Schaschke, example 9.10, p. 255, graphical", duty),
-        expect("duty head of the same, m", 34.0, 0.02)
-            .workedExample("Schaschke, example 9.10, p. 255, graphical", TABULATED.head(duty)),
-        expect("head at 194.3 gal/min after slowing 3500 to 1700 rpm, ft", 29.7, 0.003)
-            .workedExample(
-                "Crane TP-410 (2009), example 7-33",
-                slower.head(400.0 * 1700.0 / 3500.0 * gallon) / foot));
-  }
-
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("published")
-  void agreesWithWhatOthersPublished(ReferenceCase published) {
-    published.holds();
-  }
-
-  /** Lift of 10 m, Fanning f 0.005, exit loss 1. */
-  private static double dutyFlow() {
-    double losses = 0.02 * 100.0 / 0.05 + 1.0;
-    double less = 0.0;
-    double more = 0.01;
-    for (int i = 0; i < 60; i++) {
-      double middle = 0.5 * (less + more);
-      double system = 10.0 + PipeLoss.head(middle, 0.05, 0.0, 0.0, losses, 1e-8);
-      if (TABULATED.head(middle) > system) {
-        less = middle;
-      } else {
-        more = middle;
-      }
-    }
-    return less;
-  }
 
   @Test
   void passesThroughTheMakersPoints() {

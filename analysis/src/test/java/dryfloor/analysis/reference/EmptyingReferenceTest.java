@@ -1,0 +1,4 @@
+package dryfloor.analysis.reference;
+
+@Laws({Law.EMPTYING})
+final class EmptyingReferenceTest extends ReferenceTest {}

@@ -1,0 +1,4 @@
+package dryfloor.analysis.reference;
+
+@Laws({Law.FRICTION})
+final class FrictionReferenceTest extends ReferenceTest {}

@@ -1,0 +1,4 @@
+package dryfloor.analysis.reference;
+
+@Laws({Law.HOLES})
+final class HoleReferenceTest extends ReferenceTest {}

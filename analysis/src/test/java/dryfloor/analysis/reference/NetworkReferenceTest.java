@@ -1,0 +1,4 @@
+package dryfloor.analysis.reference;
+
+@Laws({Law.NETWORKS})
+final class NetworkReferenceTest extends ReferenceTest {}

@@ -1,0 +1,4 @@
+package dryfloor.analysis.reference;
+
+@Laws({Law.PUMPS})
+final class PumpReferenceTest extends ReferenceTest {}

@@ -1,0 +1,4 @@
+package dryfloor.analysis.reference;
+
+@Laws({Law.WEIRS})
+final class WeirReferenceTest extends ReferenceTest {}
