@@ -4,6 +4,7 @@ import dryfloor.app.command.CommandLines;
 import dryfloor.app.command.SweepAnalyst;
 import dryfloor.app.command.Terminal;
 import dryfloor.app.command.Workplace;
+import dryfloor.app.view.View;
 import dryfloor.model.file.InstallationFile;
 
 /** Starts the program. */
@@ -16,7 +17,7 @@ public final class Main {
     Workplace workplace =
         new Workplace(
             InstallationFile::read, new SweepAnalyst(), Terminal.surface(System.getenv()));
-    CommandLines commandLines = new CommandLines(workplace, System.getenv());
+    CommandLines commandLines = new CommandLines(workplace, View::open, System.getenv());
     Thread.setDefaultUncaughtExceptionHandler(
         (thread, failure) -> Runtime.getRuntime().halt(commandLines.breakdown(failure)));
     System.exit(commandLines.run(arguments));

@@ -25,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
@@ -56,6 +57,7 @@ public final class Sweep {
    *
    * @param threads to use; the answers do not depend on it
    * @throws BaselineProblem if the installation spills or never settles when all is well
+   * @throws CancellationException if {@code progress} ended it early
    */
   public static SweepResult everyFailure(Installation installation, int threads, Progress progress)
       throws BaselineProblem {
@@ -102,6 +104,9 @@ public final class Sweep {
           Simulation.ofNormalOperation(
               FlowNetwork.of(installation, List.of()), accuracy, progress::cancelled);
     } catch (NoAnswer noAnswer) {
+      if (progress.cancelled()) {
+        throw new CancellationException("the sweep was cancelled");
+      }
       throw new BaselineProblem(
           "the installation never settles when all is well: " + noAnswer.reason(),
           Optional.empty());
@@ -145,6 +150,9 @@ public final class Sweep {
     work.run();
     for (Thread other : others) {
       join(other);
+    }
+    if (progress.cancelled()) {
+      throw new CancellationException("the sweep was cancelled");
     }
     return List.of(results);
   }

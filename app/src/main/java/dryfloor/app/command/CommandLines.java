@@ -1,8 +1,10 @@
 package dryfloor.app.command;
 
+import dryfloor.model.Installation;
 import dryfloor.model.file.VisibleText;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
@@ -15,16 +17,20 @@ public final class CommandLines {
   static final String TRACE = "DRYFLOOR_TRACE";
 
   private final Workplace workplace;
+  private final Consumer<Installation> window;
   private final Surface surface;
   private final boolean traced;
 
   /**
    * The command line at this workplace.
    *
+   * @param window opens a window for a drawing and comes back when it is closed
    * @param environment variables that the user may have set
    */
-  public CommandLines(Workplace workplace, Map<String, String> environment) {
+  public CommandLines(
+      Workplace workplace, Consumer<Installation> window, Map<String, String> environment) {
     this.workplace = workplace;
+    this.window = window;
     this.surface = workplace.surface();
     this.traced = !environment.getOrDefault(TRACE, "").isEmpty();
   }
@@ -60,6 +66,7 @@ public final class CommandLines {
         .addSubcommand(new TellCommand(workplace))
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))
+        .addSubcommand(new ViewCommand(workplace, window))
         .addSubcommand(new ValidateCommand(workplace))
         .addSubcommand(new NewCommand(workplace))
         .addSubcommand(new CompletionCommand(workplace))

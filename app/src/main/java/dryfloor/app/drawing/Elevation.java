@@ -36,25 +36,12 @@ public record Elevation(double width, double height, String title, List<Shape> s
     Paper paper = new Paper(plan, scale, left, header.height() + MARGIN + 14);
     Sheet sheet = new Sheet(new Area(left, paper.top(), panelLeft - 10, paper.bottom() + 40));
     header.paint(sheet, MARGIN);
-    building(paper, scene, sheet);
+    BuildingPicture.paint(paper, scene, sheet);
     double below = new Legend(sheet, left, panelLeft - 40, paper.bottom() + 44).paint(plan, scene);
     scaleBar(paper, scene, sheet, below + 18);
     double panel = new SidePanel(scene, sheet, panelLeft, header.height() + 6).paint();
     double bottom = closing(scene, sheet, Math.max(below + 34, panel + 20), width);
     return new Elevation(width, bottom, scene.title() + ". " + scene.sentence(), sheet.all());
-  }
-
-  private static void building(Paper paper, Scene scene, Sheet sheet) {
-    TankPainter tanks = new TankPainter(paper, scene, sheet);
-    PipePainter pipes = new PipePainter(paper, scene, sheet);
-    FlowPainter flows = new FlowPainter(paper, scene, sheet);
-    new BuildingPainter(paper, scene, sheet).paint();
-    flows.paintWetFloors();
-    tanks.paint();
-    pipes.paint();
-    flows.paint();
-    tanks.label();
-    pipes.label();
   }
 
   private static void scaleBar(Paper paper, Scene scene, Sheet sheet, double y) {

@@ -111,6 +111,15 @@ final class Sheet {
     return all;
   }
 
+  /** All but the labels. */
+  List<Shape> shapes() {
+    return List.copyOf(shapes);
+  }
+
+  List<Shape> labels() {
+    return List.copyOf(labels);
+  }
+
   /** A place for a label and how good it is. */
   private record Placed(Label.Spot spot, boolean hits, double covers) {
 

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Puts an outcome into the words and numbers of a picture. */
@@ -20,11 +21,13 @@ public final class SceneWords {
   private final Wording wording;
   private final Outcome outcome;
   private final Amounts amounts;
+  private final OptionalDouble moment;
 
-  private SceneWords(Wording wording, Outcome outcome) {
+  private SceneWords(Wording wording, Outcome outcome, OptionalDouble moment) {
     this.wording = wording;
     this.outcome = outcome;
     this.amounts = wording.amounts();
+    this.moment = moment;
   }
 
   /**
@@ -34,7 +37,20 @@ public final class SceneWords {
    * @param failed ids of the components that failed
    */
   public static Scene of(Wording wording, String title, List<String> failed, Outcome outcome) {
-    return new SceneWords(wording, outcome).scene(title, failed);
+    return new SceneWords(wording, outcome, OptionalDouble.empty()).scene(title, failed);
+  }
+
+  /**
+   * The scene at a moment on the way (s after the failure): levels as they stand then, floors that
+   * are wet by then, parts in the state that they have come to.
+   */
+  public static Scene at(
+      double moment, Wording wording, String title, List<String> failed, Outcome outcome) {
+    return new SceneWords(wording, outcome, OptionalDouble.of(moment)).scene(title, failed);
+  }
+
+  private boolean hasHappened(double time) {
+    return moment.isEmpty() || time <= moment.getAsDouble();
   }
 
   private Scene scene(String title, List<String> failed) {
@@ -82,11 +98,17 @@ public final class SceneWords {
           vessel.id(),
           new Scene.Water(
               vessel.levelBefore(),
-              vessel.levelAfter(),
+              level(vessel),
               wording.names().label(vessel.id()),
               note(vessel)));
     }
     return waters;
+  }
+
+  private double level(Outcome.VesselOutcome vessel) {
+    return moment.isEmpty()
+        ? vessel.levelAfter()
+        : outcome.trajectory().levelAt(moment.getAsDouble(), vessel.id());
   }
 
   private String note(Outcome.VesselOutcome vessel) {
@@ -105,7 +127,8 @@ public final class SceneWords {
   private Map<String, String> wet() {
     Map<String, String> wet = new HashMap<>();
     for (Outcome.FloorOutcome floor : outcome.floors()) {
-      if (floor.received() > 0 || floor.firstWet().isPresent()) {
+      if ((floor.received() > 0 || floor.firstWet().isPresent())
+          && hasHappened(floor.firstWet().orElse(0))) {
         String depth = floor.depth() >= 5e-4 ? ", " + amounts.level(floor.depth()) + " deep" : "";
         wet.put(
             floor.id(),
@@ -128,7 +151,7 @@ public final class SceneWords {
         .forEach(s -> states.put(s.id(), wording.names().label(s.id())));
     wording.installation().drains().forEach(d -> states.put(d.id(), wording.names().label(d.id())));
     failed.forEach(id -> states.put(id, wording.names().label(id)));
-    for (StoryEvent event : outcome.story()) {
+    for (StoryEvent event : outcome.story().stream().filter(e -> hasHappened(e.time())).toList()) {
       PartState.after(event)
           .ifPresent(
               state ->

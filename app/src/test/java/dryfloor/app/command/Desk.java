@@ -13,6 +13,7 @@ import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,7 @@ final class Desk implements Analyst {
   private Writer target = out;
   private boolean piped;
   private double awayAsked;
+  private final List<Installation> opened = new ArrayList<>();
 
   static FailureResult answered(Failure failure, Outcome outcome) {
     return new FailureResult.Answered(failure, outcome);
@@ -47,6 +49,11 @@ final class Desk implements Analyst {
         Optional.of(
             new BaselineProblem("the display spills; lower it", Optional.of(SampleOutcome.wet())));
     return this;
+  }
+
+  /** Drawings that were opened in a window. */
+  List<Installation> opened() {
+    return opened;
   }
 
   Desk breaksDown() {
@@ -79,7 +86,8 @@ final class Desk implements Analyst {
   int run(String... arguments) {
     Surface surface =
         new Surface(new Output(target, piped), new Output(err, false), ink, ink, false);
-    return new CommandLines(new Workplace(InstallationFile::read, this, surface), environment)
+    return new CommandLines(
+            new Workplace(InstallationFile::read, this, surface), opened::add, environment)
         .run(arguments);
   }
 

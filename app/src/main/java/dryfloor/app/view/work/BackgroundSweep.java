@@ -1,0 +1,99 @@
+package dryfloor.app.view.work;
+
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.Sweep;
+import dryfloor.model.Installation;
+import dryfloor.model.check.DrawingCheck;
+import dryfloor.model.check.Finding;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+
+/**
+ * Answers every failure of the drawing that was asked about last, beside the screen. A new question
+ * ends the one before it at once: nobody waits for an answer that is stale already.
+ */
+final class BackgroundSweep implements AutoCloseable {
+
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().name("answers").factory());
+
+  private final AtomicInteger questions = new AtomicInteger();
+  private final Executor screen;
+  private final Consumer<Answers> answered;
+
+  /**
+   * Answers in the background.
+   *
+   * @param screen runs what changes the screen
+   * @param answered takes each answer there
+   */
+  BackgroundSweep(Executor screen, Consumer<Answers> answered) {
+    this.screen = screen;
+    this.answered = answered;
+  }
+
+  void ask(Installation installation) {
+    int question = questions.incrementAndGet();
+    worker.execute(() -> answer(question, installation));
+  }
+
+  private void answer(int question, Installation installation) {
+    if (!isAsked(question)) {
+      return;
+    }
+    try {
+      Answers answers = answers(question, installation);
+      screen.execute(
+          () -> {
+            if (isAsked(question)) {
+              answered.accept(answers);
+            }
+          });
+    } catch (CancellationException overtaken) {
+      // The next question waits already.
+    }
+  }
+
+  private boolean isAsked(int question) {
+    return questions.get() == question;
+  }
+
+  private Answers answers(int question, Installation installation) {
+    List<Finding> errors =
+        DrawingCheck.check(installation).stream().filter(Finding::isError).toList();
+    if (!errors.isEmpty()) {
+      return new Answers.Faulty(installation, errors);
+    }
+    try {
+      int threads = Runtime.getRuntime().availableProcessors();
+      return new Answers.Known(Sweep.everyFailure(installation, threads, whileAsked(question)));
+    } catch (BaselineProblem problem) {
+      return new Answers.Unsettled(installation, String.valueOf(problem.getMessage()));
+    }
+  }
+
+  private Progress whileAsked(int question) {
+    return new Progress() {
+      @Override
+      public void finished(int done, int of) {}
+
+      @Override
+      public boolean cancelled() {
+        return !isAsked(question);
+      }
+    };
+  }
+
+  /** Ends what is being worked on. */
+  @Override
+  public void close() {
+    questions.incrementAndGet();
+    worker.shutdownNow();
+  }
+}

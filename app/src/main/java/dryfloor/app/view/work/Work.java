@@ -1,0 +1,131 @@
+package dryfloor.app.view.work;
+
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.model.Installation;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleDoubleProperty;
+
+/**
+ * What one window works on: the drawing with its past, what is known of its failures, which of them
+ * is looked at, and at which moment. To be used by the screen's thread alone; every change of the
+ * drawing asks for new answers by itself.
+ */
+public final class Work implements AutoCloseable {
+
+  private final History<Installation> history;
+  private final ReadOnlyObjectWrapper<Installation> installation;
+  private final ReadOnlyObjectWrapper<Answers> answers;
+  private final ReadOnlyObjectWrapper<Optional<String>> chosen =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final DoubleProperty moment = new SimpleDoubleProperty(Double.POSITIVE_INFINITY);
+  private final BackgroundSweep sweep;
+
+  /**
+   * Begins to work on a drawing.
+   *
+   * @param screen runs what changes the screen, in order
+   */
+  public Work(Installation drawing, Executor screen) {
+    history = new History<>(drawing);
+    installation = new ReadOnlyObjectWrapper<>(drawing);
+    answers = new ReadOnlyObjectWrapper<>(new Answers.Awaited(drawing));
+    sweep = new BackgroundSweep(screen, answers::set);
+    sweep.ask(drawing);
+  }
+
+  /** The drawing as it is now. */
+  public ReadOnlyObjectProperty<Installation> installation() {
+    return installation.getReadOnlyProperty();
+  }
+
+  /** What is known; about an earlier drawing until new answers are there. */
+  public ReadOnlyObjectProperty<Answers> answers() {
+    return answers.getReadOnlyProperty();
+  }
+
+  /** Whether the answers are about an earlier drawing than the present one. */
+  public boolean isStale() {
+    return answers.get() instanceof Answers.Awaited
+        || !answers.get().installation().equals(installation.get());
+  }
+
+  /** Id of the failure that is looked at; none for normal operation. */
+  public ReadOnlyObjectProperty<Optional<String>> chosen() {
+    return chosen.getReadOnlyProperty();
+  }
+
+  /** Looks at a failure by its id, or at normal operation; at its end. */
+  public void choose(Optional<String> failure) {
+    chosen.set(failure);
+    moment.set(Double.POSITIVE_INFINITY);
+  }
+
+  /** The moment that is looked at (s after the failure); infinite for the end. */
+  public DoubleProperty moment() {
+    return moment;
+  }
+
+  /** The answer for the chosen failure, as far as it is known. */
+  public Optional<FailureResult> chosenResult() {
+    if (!(answers.get() instanceof Answers.Known known)) {
+      return Optional.empty();
+    }
+    return chosen
+        .get()
+        .flatMap(
+            id ->
+                known.sweep().results().stream()
+                    .filter(result -> FailureNames.id(result.failure()).equals(id))
+                    .findFirst());
+  }
+
+  /** Changes the drawing; can be undone. */
+  public void change(Installation next) {
+    if (!next.equals(history.present())) {
+      history.change(next);
+      show();
+    }
+  }
+
+  /** Goes on with the last change, as while something is dragged: undone with it, in one. */
+  public void amend(Installation next) {
+    if (!next.equals(history.present())) {
+      history.amend(next);
+      show();
+    }
+  }
+
+  public boolean canUndo() {
+    return history.canUndo();
+  }
+
+  public boolean canRedo() {
+    return history.canRedo();
+  }
+
+  public void undo() {
+    history.undo();
+    show();
+  }
+
+  public void redo() {
+    history.redo();
+    show();
+  }
+
+  private void show() {
+    installation.set(history.present());
+    sweep.ask(history.present());
+  }
+
+  /** Ends what runs in the background. */
+  @Override
+  public void close() {
+    sweep.close();
+  }
+}

@@ -1,0 +1,31 @@
+package dryfloor.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code view} opens what can be drawn and nothing else. */
+class ViewCommandTest {
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void aSoundDrawingIsOpened() {
+    Desk desk = new Desk();
+    Path file = Path.of("..", "scenarios", "first-look", "as-drawn.json");
+
+    assertThat(desk.run("view", file.toString())).isEqualTo(ExitCode.FLOOR_DRY.number());
+    assertThat(desk.opened()).hasSize(1);
+  }
+
+  @Test
+  void aMissingFileIsToldAndOpensNoWindow() {
+    Desk desk = new Desk();
+
+    assertThat(desk.run("view", folder.resolve("none.json").toString()))
+        .isEqualTo(ExitCode.BAD_INPUT.number());
+    assertThat(desk.opened()).isEmpty();
+  }
+}

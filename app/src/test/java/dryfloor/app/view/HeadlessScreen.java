@@ -1,0 +1,125 @@
+package dryfloor.app.view;
+
+import dryfloor.model.Installation;
+import dryfloor.model.file.InstallationFile;
+import dryfloor.model.file.Reading;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+
+/** A screen in memory, its mouse and its keys. */
+final class HeadlessScreen implements AutoCloseable {
+
+  private static final long PATIENCE = 60_000;
+  private static boolean started;
+
+  private final Stage stage;
+
+  private HeadlessScreen(Stage stage) {
+    this.stage = stage;
+  }
+
+  /** Opens a window with a shipped drawing, as the program would. */
+  static HeadlessScreen with(String scenario) {
+    start();
+    return onScreen(
+        () -> {
+          Stage stage = new Stage();
+          ViewApplication.open(stage, drawing(scenario));
+          return new HeadlessScreen(stage);
+        });
+  }
+
+  static Installation drawing(String scenario) {
+    return switch (InstallationFile.read(Path.of("..", "scenarios", scenario))) {
+      case Reading.Read read -> read.installation();
+      case Reading.Rejected rejected -> throw new AssertionError(rejected.problems().toString());
+    };
+  }
+
+  private static synchronized void start() {
+    if (!started) {
+      Platform.startup(() -> Platform.setImplicitExit(false));
+      started = true;
+    }
+  }
+
+  /** Does something on the screen's own thread and brings back what came of it. */
+  static <T> T onScreen(Callable<T> action) {
+    CompletableFuture<T> done = new CompletableFuture<>();
+    Platform.runLater(
+        () -> {
+          try {
+            done.complete(action.call());
+          } catch (Exception | AssertionError failure) {
+            done.completeExceptionally(failure);
+          }
+        });
+    try {
+      return done.get(PATIENCE, TimeUnit.MILLISECONDS);
+    } catch (Exception failure) {
+      throw new AssertionError("the screen did not answer", failure);
+    }
+  }
+
+  /** Waits until something is so. */
+  static void waitUntil(String what, BooleanSupplier condition) {
+    long end = System.currentTimeMillis() + PATIENCE;
+    while (!onScreen(condition::getAsBoolean)) {
+      if (System.currentTimeMillis() > end) {
+        throw new AssertionError("it never happened that " + what);
+      }
+      pause();
+    }
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(20);
+    } catch (InterruptedException interrupted) {
+      throw new AssertionError(interrupted);
+    }
+  }
+
+  Scene scene() {
+    return stage.getScene();
+  }
+
+  /** The part of the window with this id. */
+  <T extends Node> T find(String id, Class<T> kind) {
+    Node found = onScreen(() -> scene().lookup("#" + id));
+    if (found == null) {
+      throw new AssertionError("nothing on the screen has the id " + id);
+    }
+    return kind.cast(found);
+  }
+
+  /** Clicks so far from the top left corner of a part. */
+  void click(Node part, double x, double y) {
+    onScreen(
+        () -> {
+          var at = part.localToScreen(x, y);
+          Robot robot = new Robot();
+          robot.mouseMove(at);
+          robot.mouseClick(MouseButton.PRIMARY);
+          return at;
+        });
+  }
+
+  @Override
+  public void close() {
+    onScreen(
+        () -> {
+          stage.close();
+          return stage;
+        });
+  }
+}
