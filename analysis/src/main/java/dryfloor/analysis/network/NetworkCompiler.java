@@ -16,9 +16,13 @@ import dryfloor.model.element.RunEnd;
 import dryfloor.model.element.Supply;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.element.Weir;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -95,6 +99,8 @@ final class NetworkCompiler {
   }
 
   private void addPlaces() {
+    Map<String, List<Vessel>> standing =
+        byId(installation.vessels()).collect(Collectors.groupingBy(Vessel::standsIn));
     byId(installation.vessels())
         .forEach(
             vessel ->
@@ -102,7 +108,7 @@ final class NetworkCompiler {
                     Place.pool(
                         vessel.id(),
                         vessel.isBasin() ? Place.Kind.BASIN : Place.Kind.VESSEL,
-                        LevelTable.of(vessel, standingIn(vessel)))));
+                        LevelTable.of(vessel, standing.getOrDefault(vessel.id(), List.of())))));
     byId(installation.floors())
         .forEach(
             floor ->
@@ -119,10 +125,6 @@ final class NetworkCompiler {
                     Place.outside(drain.id(), Place.Kind.DRAIN, outfallLevel(drain))));
     registry.addNamed(Place.outside(Ledger.BEYOND, Place.Kind.BEYOND, FAR_BELOW));
     registry.addNamed(Place.outside(Ledger.OUTSIDE, Place.Kind.OUTSIDE, FAR_BELOW));
-  }
-
-  private List<Vessel> standingIn(Vessel outer) {
-    return byId(installation.vessels()).filter(v -> v.standsIn().equals(outer.id())).toList();
   }
 
   /** A supply stands at the level to which its pressure would lift water. */
@@ -205,11 +207,9 @@ final class NetworkCompiler {
   }
 
   private void addTees() {
+    Map<String, List<Run>> ending = runsByJunction();
     for (Junction junction : byId(installation.junctions()).toList()) {
-      List<Run> meeting =
-          installation.runs().stream()
-              .filter(run -> endsAt(run.from(), junction) || endsAt(run.to(), junction))
-              .toList();
+      List<Run> meeting = ending.getOrDefault(junction.id(), List.of());
       double bore = meeting.stream().mapToDouble(Run::bore).max().orElse(0.02);
       boolean fed = meeting.stream().anyMatch(run -> run.duty() == Run.Duty.FEED);
       registry.addNamedTee(
@@ -227,8 +227,16 @@ final class NetworkCompiler {
     return Place.pool(id, Place.Kind.TEE, LevelTable.upright(elevation, area));
   }
 
-  private static boolean endsAt(RunEnd end, Junction junction) {
-    return end instanceof RunEnd.AtJunction && end.at().equals(junction.id());
+  private Map<String, List<Run>> runsByJunction() {
+    Map<String, List<Run>> ending = new HashMap<>();
+    for (Run run : installation.runs()) {
+      for (RunEnd end : List.of(run.from(), run.to())) {
+        if (end instanceof RunEnd.AtJunction) {
+          ending.computeIfAbsent(end.at(), junction -> new ArrayList<>()).add(run);
+        }
+      }
+    }
+    return ending;
   }
 
   private void addCirculationPump(CirculationPump pump) {

@@ -30,11 +30,20 @@ final class Circulation {
   /** Accounts with a flow. */
   private final int[] flowing;
 
+  /** Of these, by index of the node: those that lead away from it. */
+  private final List<List<Integer>> leaving = new ArrayList<>();
+
   private Circulation(FlowNetwork network, double[] flows) {
     this.network = network;
     left = flows.clone();
     round = new double[flows.length];
     flowing = IntStream.range(0, left.length).filter(a -> Math.abs(left[a]) > NOTHING).toArray();
+    for (int node = 0; node <= network.places().size(); node++) {
+      leaving.add(new ArrayList<>());
+    }
+    for (int a : flowing) {
+      leaving.get(index(source(a))).add(a);
+    }
   }
 
   /** The part of these flows (m³/s) that goes round, by account. */
@@ -84,8 +93,8 @@ final class Circulation {
       if (at == to) {
         return cameBy;
       }
-      for (int a : flowing) {
-        if (Math.abs(left[a]) > NOTHING && source(a) == at) {
+      for (int a : leaving.get(index(at))) {
+        if (Math.abs(left[a]) > NOTHING) {
           int next = target(a);
           if (next != from && cameBy[index(next)] < 0) {
             cameBy[index(next)] = a;
@@ -111,7 +120,7 @@ final class Circulation {
     return network.places().get(place).kind().isPool() ? place : OUTSIDE;
   }
 
-  private int index(int node) {
+  private static int index(int node) {
     return node + 1;
   }
 }

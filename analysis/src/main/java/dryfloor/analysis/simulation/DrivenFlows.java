@@ -6,9 +6,12 @@ import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeFixture;
 import dryfloor.analysis.network.Place;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -36,10 +39,24 @@ final class DrivenFlows {
   /** Which pipes carry water that is driven. */
   private final boolean[] driven;
 
+  /** By place: the accounts over which water arrives there. */
+  private final List<List<Integer>> arriving = new ArrayList<>();
+
+  /** Which accounts carry what a driver moves. */
+  private final boolean[] byDriver;
+
+  /** By place: the drivers that bring water there. */
+  private final List<List<Pipe>> bringing = new ArrayList<>();
+
   DrivenFlows(FlowNetwork network, State state) {
     this.network = network;
     this.state = state;
     driven = new boolean[network.pipes().size()];
+    byDriver = new boolean[network.accounts().size()];
+    for (int place = 0; place < network.places().size(); place++) {
+      arriving.add(new ArrayList<>());
+      bringing.add(new ArrayList<>());
+    }
   }
 
   /** Looks at the water that moved in a step of so many seconds (m³ over each account). */
@@ -55,6 +72,7 @@ final class DrivenFlows {
     if (!Arrays.equals(now, directions) || !Arrays.equals(driversNow, drivers)) {
       directions = now;
       drivers = driversNow;
+      layOut();
       for (int i = 0; i < driven.length; i++) {
         driven[i] = drivers[i] || (moves(network.pipes().get(i), now) && isFed(i));
       }
@@ -91,41 +109,45 @@ final class DrivenFlows {
     return false;
   }
 
+  /** Lays out by place what arrives and by what, as the directions and the drivers are. */
+  private void layOut() {
+    arriving.forEach(List::clear);
+    bringing.forEach(List::clear);
+    Arrays.fill(byDriver, false);
+    for (int a = 0; a < directions.length; a++) {
+      if (directions[a] != 0) {
+        Account account = network.accounts().get(a);
+        arriving.get(directions[a] > 0 ? account.to() : account.from()).add(a);
+      }
+    }
+    for (int i = 0; i < drivers.length; i++) {
+      if (drivers[i]) {
+        Pipe driver = network.pipes().get(i);
+        accounts(driver).forEach(a -> byDriver[a] = true);
+        bringing.get(driver.leg(1).end().place()).add(driver);
+      }
+    }
+  }
+
   /** Whether a driver brings water to the first end of a pipe that would not come by itself. */
   private boolean isFed(int pipe) {
     int first = network.pipes().get(pipe).leg(0).end().place();
-    boolean[] comesByItself = comesTo(first, false);
-    boolean[] comes = comesTo(first, true);
-    return IntStream.range(0, drivers.length)
-        .filter(i -> drivers[i])
-        .mapToObj(i -> network.pipes().get(i))
-        .anyMatch(
-            driver ->
-                comes[driver.leg(1).end().place()] && !comesByItself[driver.leg(0).end().place()]);
+    Set<Integer> comesByItself = comesTo(first, false);
+    return comesTo(first, true).stream()
+        .flatMap(place -> bringing.get(place).stream())
+        .anyMatch(driver -> !comesByItself.contains(driver.leg(0).end().place()));
   }
 
   /** From which places water comes to one, with or without what drivers move. */
-  private boolean[] comesTo(int place, boolean withDrivers) {
-    boolean[] comes = new boolean[network.places().size()];
-    boolean[] byDriver = new boolean[directions.length];
-    if (!withDrivers) {
-      for (int i = 0; i < drivers.length; i++) {
-        if (drivers[i]) {
-          accounts(network.pipes().get(i)).forEach(a -> byDriver[a] = true);
-        }
-      }
-    }
-    Deque<Integer> open = new ArrayDeque<>(List.of(place));
-    comes[place] = true;
+  private Set<Integer> comesTo(int place, boolean withDrivers) {
+    Set<Integer> comes = new HashSet<>(List.of(place));
+    Deque<Integer> open = new ArrayDeque<>(comes);
     while (!open.isEmpty()) {
-      int at = open.removeFirst();
-      for (int a = 0; a < directions.length; a++) {
-        if (directions[a] != 0 && !byDriver[a]) {
+      for (int a : arriving.get(open.removeFirst())) {
+        if (withDrivers || !byDriver[a]) {
           Account account = network.accounts().get(a);
           int from = directions[a] > 0 ? account.from() : account.to();
-          int to = directions[a] > 0 ? account.to() : account.from();
-          if (to == at && !comes[from]) {
-            comes[from] = true;
+          if (comes.add(from)) {
             open.addLast(from);
           }
         }

@@ -14,6 +14,7 @@ import dryfloor.model.element.Run;
 import dryfloor.model.element.Vessel;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,11 +27,20 @@ public final class OutcomeBuilder {
   private final Course course;
   private final FlowNetwork network;
   private final Recorder recorder;
+  private final Map<String, Integer> placeOfElement = new HashMap<>();
 
   private OutcomeBuilder(Course course) {
     this.course = course;
     this.network = course.network();
     this.recorder = course.recorder;
+    for (int place = 0; place < network.places().size(); place++) {
+      Place what = network.places().get(place);
+      switch (what.kind()) {
+        case VESSEL, BASIN, FLOOR, SUPPLY, DRAIN, BEYOND, OUTSIDE ->
+            placeOfElement.put(what.id(), place);
+        case COLUMN, TEE, DEVICE -> {}
+      }
+    }
   }
 
   /**
@@ -99,18 +109,11 @@ public final class OutcomeBuilder {
   }
 
   private int place(String id) {
-    for (int place = 0; place < network.places().size(); place++) {
-      Place what = network.places().get(place);
-      boolean named =
-          switch (what.kind()) {
-            case VESSEL, BASIN, FLOOR, SUPPLY, DRAIN, BEYOND, OUTSIDE -> true;
-            case COLUMN, TEE, DEVICE -> false;
-          };
-      if (named && what.id().equals(id)) {
-        return place;
-      }
+    Integer place = placeOfElement.get(id);
+    if (place == null) {
+      throw new IllegalArgumentException("no place is called '" + id + "'");
     }
-    throw new IllegalArgumentException("no place is called '" + id + "'");
+    return place;
   }
 
   private double gained(int place) {
@@ -351,11 +354,17 @@ public final class OutcomeBuilder {
 
   /** Water over an edge from one place to another (m³). */
   private double over(Ledger.Way way, String from, String to) {
-    return ledger().entries().stream()
-        .filter(entry -> entry.way() == way)
-        .filter(entry -> entry.from().equals(from) && entry.to().equals(to))
-        .mapToDouble(Ledger.Entry::volume)
-        .sum();
+    double sum = 0;
+    for (int a = 0; a < network.accounts().size(); a++) {
+      Account account = network.accounts().get(a);
+      if (account.way() == way) {
+        String first = network.places().get(account.from()).id();
+        String second = network.places().get(account.to()).id();
+        sum += first.equals(from) && second.equals(to) ? recorder.carried[0][a] : 0;
+        sum += second.equals(from) && first.equals(to) ? recorder.carried[1][a] : 0;
+      }
+    }
+    return sum;
   }
 
   private double total(String path, String to) {

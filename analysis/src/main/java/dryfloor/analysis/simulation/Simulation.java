@@ -12,7 +12,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
@@ -25,15 +24,9 @@ import java.util.function.BooleanSupplier;
  */
 public final class Simulation {
 
-  /** Something that happened is found in time to this (s). */
-  private static final double MOMENT = 5e-4;
-
   private static final int MOST_STEPS = 200_000;
   private static final int MOST_ACTIONS_AT_ONCE = 400;
   private static final int TOLD_OF_A_LOOP = 6;
-  private static final int MOST_CUTS = 12;
-  private static final int MOST_FALSE_ALARMS = 10;
-  private static final double SMALLEST_STEP = 1e-9;
   private static final double FIRST_STEP = 0.05;
 
   private final FlowNetwork network;
@@ -46,31 +39,23 @@ public final class Simulation {
   private final CrestTriggers crestTriggers;
   private final ControlTriggers controlTriggers;
   private final Watch watch;
-  private final VolumeStep step;
+  private final Stepper stepper;
   private final Salt salt;
   private final Recorder recorder;
   private final StillOnItsWay onItsWay;
   private final NeverRan neverRan;
   private final EndWatch end;
+  private final Whereabouts whereabouts;
   private final BooleanSupplier cancelled;
 
-  /**
-   * How often in a row a step was cut short for something that then did not happen: the shorter
-   * step tells otherwise than the longer one. Each time the next one is cut less short.
-   */
-  private int falseAlarms;
-
   private List<Trigger> triggers = List.of();
-  private Slopes slopes = new Slopes();
-  private Slopes slopesAtEnd = new Slopes();
-  private final double[] between;
 
   private Simulation(
       FlowNetwork network,
       State state,
       double usualInflow,
       Set<String> carriedBefore,
-      Accuracy accuracy,
+      Stepper.Maker with,
       BooleanSupplier cancelled) {
     this.network = network;
     this.state = state;
@@ -82,14 +67,13 @@ public final class Simulation {
     crestTriggers = new CrestTriggers(network, field);
     controlTriggers = new ControlTriggers(network, state, field, story, agenda);
     watch = new Watch(network, state, field, story);
-    step = new VolumeStep(network, field, accuracy);
+    stepper = with.make(network, state, field);
+    whereabouts = new Whereabouts(network, state, field);
     salt = new Salt(network, state.salt);
     recorder = new Recorder(network, story);
     onItsWay = new StillOnItsWay(network, state, recorder, carriedBefore);
     neverRan = new NeverRan(network, recorder, carriedBefore);
     end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
-    int places = network.places().size();
-    between = new double[places];
   }
 
   /**
@@ -99,7 +83,12 @@ public final class Simulation {
    */
   public static Course ofNormalOperation(
       FlowNetwork network, Accuracy accuracy, BooleanSupplier cancelled) {
-    return new Simulation(network, Beginning.asDeclared(network), 0, Set.of(), accuracy, cancelled)
+    return ofNormalOperation(network, implicit(accuracy), cancelled);
+  }
+
+  static Course ofNormalOperation(
+      FlowNetwork network, Stepper.Maker with, BooleanSupplier cancelled) {
+    return new Simulation(network, Beginning.asDeclared(network), 0, Set.of(), with, cancelled)
         .run();
   }
 
@@ -112,8 +101,17 @@ public final class Simulation {
    */
   public static Course ofFailure(
       Course normal, FlowNetwork failed, Accuracy accuracy, BooleanSupplier cancelled) {
+    return ofFailure(normal, failed, implicit(accuracy), cancelled);
+  }
+
+  static Course ofFailure(
+      Course normal, FlowNetwork failed, Stepper.Maker with, BooleanSupplier cancelled) {
     State state = Beginning.after(normal.network(), normal.state(), failed);
-    return new Simulation(failed, state, normal.inflow, normal.carrying, accuracy, cancelled).run();
+    return new Simulation(failed, state, normal.inflow, normal.carrying, with, cancelled).run();
+  }
+
+  private static Stepper.Maker implicit(Accuracy accuracy) {
+    return (network, state, field) -> new ImplicitStepper(network, state, field, accuracy);
   }
 
   private Course run() {
@@ -127,7 +125,7 @@ public final class Simulation {
     double proposed = FIRST_STEP;
     for (int taken = 0; !end.reached() || movesOn(); taken++) {
       if (taken > MOST_STEPS) {
-        throw new NoAnswer("it went on without settling; " + where());
+        throw new NoAnswer("it went on without settling; " + whereabouts.now());
       }
       if (cancelled.getAsBoolean()) {
         throw new NoAnswer("it was cancelled");
@@ -136,7 +134,7 @@ public final class Simulation {
       if (most > 0) {
         proposed = advance(Math.min(proposed, most));
       }
-      if (agenda.doDue() || anyDue()) {
+      if (agenda.doDue() || Trigger.anyDue(triggers)) {
         settle();
         end.modesChanged();
         proposed = Math.min(proposed, FIRST_STEP);
@@ -177,100 +175,14 @@ public final class Simulation {
 
   /** Takes one step of at most this length; returns the length to try next. */
   private double advance(double longest) {
-    double h = longest;
-    double error = tryStep(h);
-    while (error > 1) {
-      h *= Math.max(0.1, 0.8 * Math.pow(error, -1.0 / 3));
-      if (h < SMALLEST_STEP) {
-        throw new NoAnswer("no step was small enough; " + where());
-      }
-      error = tryStep(h);
-    }
-    double next = h * Math.min(6, 0.85 * Math.pow(Math.max(error, 1e-9), -1.0 / 3));
-    h = untilDue(h);
-    accept(h);
-    return Math.max(next, SMALLEST_STEP * 10);
-  }
-
-  /**
-   * Cuts a step short where the first of the triggers that became due in it did so; returns its
-   * length. The moment is found on the cubic of the step, and again on that of the shorter one,
-   * until the step ends there.
-   */
-  private double untilDue(double tried) {
-    double h = tried;
-    boolean cut = false;
-    for (int cuts = 0; cuts < MOST_CUTS && h > MOMENT && anyDue(); cuts++) {
-      double due = h * shareUntilDue(h);
-      if (h - due <= MOMENT) {
-        tryStep(h);
-        break;
-      }
-      h = Math.clamp(due, Math.min(h, MOMENT * (1L << falseAlarms)), h);
-      while (tryStep(h) > 1 && h > SMALLEST_STEP) {
-        h /= 2;
-      }
-      cut = true;
-    }
-    falseAlarms = cut && !anyDue() ? Math.min(falseAlarms + 1, MOST_FALSE_ALARMS) : 0;
-    return h;
-  }
-
-  private double tryStep(double h) {
-    return step.take(state.volumes, slopes, h, slopesAtEnd);
-  }
-
-  private boolean anyDue() {
-    for (Trigger trigger : triggers) {
-      if (trigger.isDue()) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Share of the step after which the first of the triggers that are due became so. */
-  private double shareUntilDue(double h) {
-    List<Trigger> due = triggers.stream().filter(Trigger::isDue).toList();
-    Crossing within = within(h);
-    double atEnd = least(due);
-    field.evaluate(state.volumes);
-    double atStart = least(due);
-    return Crossing.find(
-        share -> {
-          within.volumes(share, between);
-          field.evaluate(between);
-          return least(due);
-        },
-        Math.max(atStart, 1e-300),
-        atEnd,
-        Math.min(1, MOMENT / h));
-  }
-
-  private static double least(List<Trigger> due) {
-    double least = Double.POSITIVE_INFINITY;
-    for (Trigger trigger : due) {
-      least = Math.min(least, trigger.gauge().getAsDouble());
-    }
-    return least;
-  }
-
-  private Crossing within(double h) {
-    return new Crossing(
-        state.volumes.clone(), step.gains.clone(), step.volumes.clone(), field.gains.clone(), h);
-  }
-
-  private void accept(double h) {
-    salt.carry(state.volumes, step.moved);
-    onItsWay.look(state.time, h, step.moved);
-    recorder.take(state.time, h, step.moved, within(h), field.levels);
-    System.arraycopy(step.volumes, 0, state.volumes, 0, state.volumes.length);
-    state.time += h;
-    Slopes swapped = slopes;
-    slopes = slopesAtEnd;
-    slopesAtEnd = swapped;
-    step.start();
+    Stepper.Step step = stepper.advance(longest, triggers);
+    salt.carry(state.volumes, step.moved());
+    onItsWay.look(state.time, step.length(), step.moved());
+    recorder.take(state.time, step.length(), step.moved(), step.within(), field.levels);
+    System.arraycopy(step.volumes(), 0, state.volumes, 0, state.volumes.length);
+    state.time += step.length();
     watch.look();
+    return step.next();
   }
 
   /** Does what is due at this moment until nothing more is. */
@@ -281,7 +193,7 @@ public final class Simulation {
       controlTriggers.runTimers();
       watch.parts(state.board.update());
       field.rewire();
-      field.evaluate(state.volumes, slopes);
+      stepper.begin();
       triggers = new ArrayList<>();
       controlTriggers.addTo(triggers);
       pipeTriggers.addTo(triggers);
@@ -290,7 +202,6 @@ public final class Simulation {
       watch.addTo(triggers);
       Optional<Trigger> due = triggers.stream().filter(Trigger::isDue).findFirst();
       if (due.isEmpty() && agenda.next() > state.time) {
-        step.start();
         return;
       }
       due.ifPresent(
@@ -303,25 +214,10 @@ public final class Simulation {
       }
     }
     throw new NoAnswer(
-        "its parts switch to and fro without end (" + String.join(", ", last) + "); " + where());
-  }
-
-  private String where() {
-    int fastest = 0;
-    for (int place = 0; place < field.gains.length; place++) {
-      if (network.places().get(place).kind().isPool() && speed(place) > speed(fastest)) {
-        fastest = place;
-      }
-    }
-    return String.format(
-        Locale.ROOT,
-        "at %.3f s, with most going on in '%s'",
-        state.time,
-        network.places().get(fastest).id());
-  }
-
-  private double speed(int place) {
-    return Math.abs(field.gains[place]) / field.areas[place];
+        "its parts switch to and fro without end ("
+            + String.join(", ", last)
+            + "); "
+            + whereabouts.now());
   }
 
   // What the failure changes with time.

@@ -2,7 +2,9 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
+import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.Tee;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -23,10 +25,24 @@ final class TeeTriggers {
   private final State state;
   private final FlowField field;
 
+  /** By tee: the pipes that end there, each with the side on which it does. */
+  private final List<List<Meeting>> meetings = new ArrayList<>();
+
+  private record Meeting(int pipe, int side) {}
+
   TeeTriggers(FlowNetwork network, State state, FlowField field) {
     this.network = network;
     this.state = state;
     this.field = field;
+    network.tees().forEach(tee -> meetings.add(new ArrayList<>()));
+    for (int i = 0; i < network.pipes().size(); i++) {
+      for (int side = 0; side < 2; side++) {
+        PipeEnd end = network.pipes().get(i).leg(side).end();
+        if (end.atJunction()) {
+          meetings.get(end.junction()).add(new Meeting(i, side));
+        }
+      }
+    }
   }
 
   void addTo(List<Trigger> triggers) {
@@ -63,18 +79,14 @@ final class TeeTriggers {
   private double air(int tee) {
     double least = NEVER;
     double pressure = state.teeHeads[tee] - network.tees().get(tee).elevation();
-    for (int i = 0; i < network.pipes().size(); i++) {
-      Pipe pipe = network.pipes().get(i);
-      for (int side = 0; side < 2; side++) {
-        if (pipe.leg(side).end().junction() == tee && !state.pipes[i].full) {
-          double column =
-              pipe.leg(side).negligible()
-                  ? pressure
-                  : field.levels[pipe.leg(side).column()]
-                      - network.tees().get(tee).elevation()
-                      - EMPTY;
-          least = Math.min(least, Math.max(column, pressure));
-        }
+    for (Meeting meeting : meetings.get(tee)) {
+      if (!state.pipes[meeting.pipe()].full) {
+        Pipe.Leg leg = network.pipes().get(meeting.pipe()).leg(meeting.side());
+        double column =
+            leg.negligible()
+                ? pressure
+                : field.levels[leg.column()] - network.tees().get(tee).elevation() - EMPTY;
+        least = Math.min(least, Math.max(column, pressure));
       }
     }
     return least;

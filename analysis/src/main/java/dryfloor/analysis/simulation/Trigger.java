@@ -1,5 +1,6 @@
 package dryfloor.analysis.simulation;
 
+import java.util.List;
 import java.util.function.DoubleSupplier;
 
 /**
@@ -13,5 +14,23 @@ record Trigger(String what, DoubleSupplier gauge, Runnable action) {
 
   boolean isDue() {
     return gauge.getAsDouble() <= 0;
+  }
+
+  static boolean anyDue(List<Trigger> triggers) {
+    for (Trigger trigger : triggers) {
+      if (trigger.isDue()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The lowest of their gauges: the first to fall through zero makes it do so. */
+  static double least(List<Trigger> triggers) {
+    double least = Double.POSITIVE_INFINITY;
+    for (Trigger trigger : triggers) {
+      least = Math.min(least, trigger.gauge().getAsDouble());
+    }
+    return least;
   }
 }
