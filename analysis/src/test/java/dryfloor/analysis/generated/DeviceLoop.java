@@ -2,8 +2,10 @@ package dryfloor.analysis.generated;
 
 import static dryfloor.analysis.generated.Unit.dm2;
 
+import dryfloor.model.element.Control;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.part.Part;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -27,6 +29,7 @@ public record DeviceLoop(Part.Device.Kind kind, int area, int holds, int flow, S
           Trait.STAYS_OFF,
           Trait.RESTARTS_LATE,
           Trait.BACKED_UP,
+          Trait.HAND_SWITCH,
           Trait.LIGHT);
 
   @Override
@@ -70,5 +73,10 @@ public record DeviceLoop(Part.Device.Kind kind, int area, int holds, int flow, S
           }
           r.parts(Parts.device(prefix + "device", 0.6, kind, suction + 0.5, holds * 1e-6));
         });
+    if (traits.contains(Trait.HAND_SWITCH)) {
+      site.plan.control(
+          new Control.HandSwitch(
+              prefix + "switch", prefix + "switch", true, List.of(prefix + "pump")));
+    }
   }
 }

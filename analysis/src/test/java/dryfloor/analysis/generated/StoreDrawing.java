@@ -44,15 +44,16 @@ final class StoreDrawing {
     drawVessels();
     drawFill();
     drawTopUp();
-    if (has(Trait.EMERGENCY_DRAIN)) {
+    boolean drips = store.topUp() == Store.TopUp.DRIP;
+    if (has(Trait.EMERGENCY_DRAIN) || drips) {
       String sewer = site.sewer();
       Route way = Route.of(0.3, site.plan.bottomOf(served) + 0.4, -0.4);
       site.plan.run(
-          prefix + "emergency",
+          prefix + "overflow",
           r ->
               way.lay(r.fromLip(served, 0.4).toDrain(sewer))
                   .bore(0.032)
-                  .duty(Run.Duty.EMERGENCY)
+                  .duty(drips ? Run.Duty.DRAIN : Run.Duty.EMERGENCY)
                   .standsIn(Site.PLANT_ROOM));
     }
   }

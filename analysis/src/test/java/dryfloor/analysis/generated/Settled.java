@@ -1,0 +1,97 @@
+package dryfloor.analysis.generated;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureResolver;
+import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.Verdict;
+import dryfloor.analysis.simulation.Accuracy;
+import dryfloor.analysis.simulation.Course;
+import dryfloor.analysis.simulation.NoAnswer;
+import dryfloor.analysis.simulation.OutcomeBuilder;
+import dryfloor.analysis.simulation.Simulation;
+import dryfloor.model.Installation;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.stream.IntStream;
+
+/**
+ * An installation in normal operation, in which things can be let happen.
+ *
+ * @param normal where it settled, or had come to when the time was over
+ */
+public record Settled(Installation installation, Course normal) {
+
+  /** More steps than this are not waited for where the answer itself is not the question. */
+  private static final int PATIENCE = 20_000;
+
+  /** Normal operation; none where it takes too long or comes to no answer. */
+  public static Optional<Settled> of(Installation installation) {
+    try {
+      return Optional.of(
+          new Settled(
+              installation,
+              Simulation.ofNormalOperation(
+                  FlowNetwork.of(installation, List.of()), Accuracy.USUAL, patience())));
+    } catch (NoAnswer noAnswer) {
+      return Optional.empty();
+    }
+  }
+
+  /** Like {@link #of}, and only where nothing spills and levels come to rest. */
+  public static Optional<Settled> calm(Building building) {
+    return of(building.draw())
+        .filter(settled -> settled.outcome().verdict() == Verdict.DRY)
+        .filter(settled -> isStill(settled.normal()));
+  }
+
+  public Outcome outcome() {
+    return OutcomeBuilder.of(normal, List.of());
+  }
+
+  /** Whether it ended with all levels at rest, whatever runs through. */
+  static boolean isStill(Course course) {
+    return switch (course.ending()) {
+      case Ending.AtRest rest -> true;
+      case Ending.Continues on -> false;
+      case Ending.Repeats repeats -> false;
+      case Ending.StillMoving moving -> false;
+      case Ending.UpAndDown upAndDown -> false;
+    };
+  }
+
+  /** So many failures from all over the list, beginning somewhere. */
+  public List<Failure> sample(int many, int first) {
+    List<Failure> all = FailureCatalogue.of(installation);
+    return IntStream.range(0, Math.min(many, all.size()))
+        .mapToObj(i -> all.get((first + i * all.size() / many) % all.size()))
+        .toList();
+  }
+
+  /** After a failure; none where it takes too long or comes to no answer. */
+  public Optional<Course> after(Failure failure) {
+    return after(failure, Accuracy.USUAL);
+  }
+
+  public Optional<Course> after(Failure failure, Accuracy accuracy) {
+    FlowNetwork failed =
+        FlowNetwork.of(installation, FailureResolver.resolve(installation, failure));
+    return after(failed, accuracy);
+  }
+
+  public Optional<Course> after(FlowNetwork failed, Accuracy accuracy) {
+    try {
+      return Optional.of(Simulation.ofFailure(normal, failed, accuracy, patience()));
+    } catch (NoAnswer noAnswer) {
+      return Optional.empty();
+    }
+  }
+
+  private static BooleanSupplier patience() {
+    int[] steps = new int[1];
+    return () -> ++steps[0] > PATIENCE;
+  }
+}
