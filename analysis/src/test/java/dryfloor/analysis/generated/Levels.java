@@ -19,6 +19,17 @@ final class Levels {
    * @param up by which the other's elevations are higher (m)
    */
   static void same(Outcome one, Outcome other, double up, double tolerance, String what) {
+    asFull(one, other, up, tolerance, what);
+    assertThat(other.verdict()).as("verdict after " + what).isEqualTo(one.verdict());
+  }
+
+  /** Every vessel and floor is as full later as it was. */
+  static void stay(Outcome first, Outcome later, double tolerance, String what) {
+    asFull(first, later, 0, tolerance, what);
+  }
+
+  private static void asFull(
+      Outcome one, Outcome other, double up, double tolerance, String what) {
     for (int v = 0; v < one.vessels().size(); v++) {
       Outcome.VesselOutcome vessel = one.vessels().get(v);
       assertThat(other.vessels().get(v).levelAfter() - up)
@@ -31,6 +42,5 @@ final class Levels {
           .as("depth on '" + floor.id() + "' after " + what)
           .isCloseTo(floor.depth(), within(tolerance));
     }
-    assertThat(other.verdict()).as("verdict after " + what).isEqualTo(one.verdict());
   }
 }

@@ -1,6 +1,7 @@
 package dryfloor.analysis.generated;
 
 import net.jqwik.api.lifecycle.AroundPropertyHook;
+import net.jqwik.api.lifecycle.PropagationMode;
 import net.jqwik.api.lifecycle.PropertyExecutionResult;
 import net.jqwik.api.lifecycle.PropertyExecutor;
 import net.jqwik.api.lifecycle.PropertyLifecycleContext;
@@ -13,6 +14,12 @@ public final class MoreTries implements AroundPropertyHook {
 
   private static final int TIMES = Integer.getInteger("dryfloor.tries", 1);
   private static final String SEED = System.getProperty("dryfloor.seed", "2026");
+
+  /** A class that has this hook has it for each of its properties. */
+  @Override
+  public PropagationMode propagateTo() {
+    return PropagationMode.ALL_DESCENDANTS;
+  }
 
   @Override
   public PropertyExecutionResult aroundProperty(

@@ -38,27 +38,27 @@ class SameAnswerProperties {
 
   @Property(tries = 25, edgeCases = EdgeCasesMode.NONE)
   void threadsAndTheOrderOfTheFileChangeNoBit(
-      @ForAll Building building, @ForAll @IntRange(max = 1000) int first)
+      @ForAll Building building, @ForAll @IntRange(max = 1000) int lot)
       throws BaselineProblem {
     Optional<Settled> calm = Settled.calm(building);
     if (calm.isEmpty()) {
       return;
     }
-    Installation drawn = onlyWith(calm.get().sample(FAILURES, first), building.draw());
+    Installation drawn = onlyWith(calm.get().sample(FAILURES, lot), building.draw());
     List<String> alone = Fingerprint.of(Sweep.everyFailure(drawn, 1, Progress.NONE));
 
     SweepResult together =
-        Sweep.everyFailure(BackToFront.shuffled(drawn, first), 3, Progress.NONE);
+        Sweep.everyFailure(BackToFront.shuffled(drawn, lot), 3, Progress.NONE);
 
     assertThat(Fingerprint.of(together)).isEqualTo(alone);
   }
 
   @Property(tries = 25, edgeCases = EdgeCasesMode.NONE)
   void theUnitsOfTheFileChangeNoLevel(
-      @ForAll Building building, @ForAll @IntRange(max = 1000) int first, @ForAll Units units) {
+      @ForAll Building building, @ForAll @IntRange(max = 1000) int lot, @ForAll Units units) {
     sameWhen(
         building,
-        first,
+        lot,
         0,
         drawn ->
             switch (InstallationFile.readText(InstallationWriter.text(drawn, units))) {
@@ -71,14 +71,14 @@ class SameAnswerProperties {
   @Property(tries = 25, edgeCases = EdgeCasesMode.NONE)
   void aShiftOfTheWholeBuildingChangesNoLevel(
       @ForAll Building building,
-      @ForAll @IntRange(max = 1000) int first,
+      @ForAll @IntRange(max = 1000) int lot,
       @ForAll @IntRange(min = -20_000, max = 200_000) int millimetres) {
     double up = Unit.mm(millimetres);
-    sameWhen(building, first, up, new Lifted(up)::lift);
+    sameWhen(building, lot, up, new Lifted(up)::lift);
   }
 
   private static void sameWhen(
-      Building building, int first, double up, UnaryOperator<Installation> change) {
+      Building building, int lot, double up, UnaryOperator<Installation> change) {
     Optional<Settled> drawn = Settled.calm(building);
     if (drawn.isEmpty()) {
       return;
@@ -86,7 +86,7 @@ class SameAnswerProperties {
     Settled changed = Settled.of(change.apply(building.draw())).orElseThrow();
     Levels.same(
         drawn.get().outcome(), changed.outcome(), up, Levels.A_TENTH_OF_A_MILLIMETRE, "nothing");
-    for (Failure failure : drawn.get().sample(FAILURES, first)) {
+    for (Failure failure : drawn.get().sample(FAILURES, lot)) {
       Optional<Course> before = drawn.get().after(failure).filter(Settled::isStill);
       if (before.isPresent()) {
         Outcome after = OutcomeBuilder.of(changed.after(failure).orElseThrow(), List.of());

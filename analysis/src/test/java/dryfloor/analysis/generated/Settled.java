@@ -2,6 +2,7 @@ package dryfloor.analysis.generated;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureResolver;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.outcome.Ending;
@@ -13,10 +14,11 @@ import dryfloor.analysis.simulation.NoAnswer;
 import dryfloor.analysis.simulation.OutcomeBuilder;
 import dryfloor.analysis.simulation.Simulation;
 import dryfloor.model.Installation;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 
 /**
  * An installation in normal operation, in which things can be let happen.
@@ -63,12 +65,20 @@ public record Settled(Installation installation, Course normal) {
     };
   }
 
-  /** So many failures from all over the list, beginning somewhere. */
-  public List<Failure> sample(int many, int first) {
-    List<Failure> all = FailureCatalogue.of(installation);
-    return IntStream.range(0, Math.min(many, all.size()))
-        .mapToObj(i -> all.get((first + i * all.size() / many) % all.size()))
+  /**
+   * So many failures by lot. The lot of each hangs on its name less the unit's letter, so that it
+   * stays the same while a building shrinks.
+   */
+  public List<Failure> sample(int many, int lot) {
+    return FailureCatalogue.of(installation).stream()
+        .sorted(Comparator.comparingLong(failure -> drawn(FailureNames.id(failure), lot)))
+        .limit(many)
         .toList();
+  }
+
+  private static long drawn(String failure, int lot) {
+    String anyUnit = failure.replaceAll("\\b[a-d]-", "");
+    return new Random(31L * lot + anyUnit.hashCode()).nextLong();
   }
 
   /** After a failure; none where it takes too long or comes to no answer. */

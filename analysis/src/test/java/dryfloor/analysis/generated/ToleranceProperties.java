@@ -32,12 +32,12 @@ class ToleranceProperties {
 
   @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
   void aFinerStepMovesNoLevelByMoreThanATenthOfAMillimetre(
-      @ForAll Building building, @ForAll @IntRange(max = 1000) int first) {
+      @ForAll Building building, @ForAll @IntRange(max = 1000) int lot) {
     Optional<Settled> settled = Settled.calm(building);
     if (settled.isEmpty()) {
       return;
     }
-    for (Failure failure : settled.get().sample(FAILURES, first)) {
+    for (Failure failure : settled.get().sample(FAILURES, lot)) {
       Optional<Course> usual = settled.get().after(failure).filter(Settled::isStill);
       Optional<Course> fine =
           usual.isPresent() ? settled.get().after(failure, FINE) : Optional.empty();
