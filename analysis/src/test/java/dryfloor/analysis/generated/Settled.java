@@ -7,6 +7,7 @@ import dryfloor.analysis.failure.FailureResolver;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.Trajectory;
 import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.simulation.Accuracy;
 import dryfloor.analysis.simulation.Course;
@@ -30,6 +31,9 @@ public record Settled(Installation installation, Course normal) {
   /** More steps than this are not waited for where the answer itself is not the question. */
   private static final int PATIENCE = 20_000;
 
+  /** A level that moved no further than this did not move (m). */
+  private static final double AT_REST = 1e-5;
+
   /** Normal operation; none where it takes too long or comes to no answer. */
   public static Optional<Settled> of(Installation installation) {
     try {
@@ -43,11 +47,16 @@ public record Settled(Installation installation, Course normal) {
     }
   }
 
-  /** Like {@link #of}, and only where nothing spills and levels come to rest. */
-  public static Optional<Settled> calm(Building building) {
+  /** Like {@link #of}, and only where nothing spills and it comes to an end. */
+  public static Optional<Settled> sound(Building building) {
     return of(building.draw())
         .filter(settled -> settled.outcome().verdict() == Verdict.DRY)
-        .filter(settled -> isStill(settled.normal()));
+        .filter(settled -> !(settled.normal().ending() instanceof Ending.StillMoving));
+  }
+
+  /** Like {@link #sound}, and only where levels come to rest, whatever runs through. */
+  public static Optional<Settled> calm(Building building) {
+    return sound(building).filter(settled -> isStill(settled.normal()));
   }
 
   public Outcome outcome() {
@@ -58,11 +67,24 @@ public record Settled(Installation installation, Course normal) {
   static boolean isStill(Course course) {
     return switch (course.ending()) {
       case Ending.AtRest rest -> true;
-      case Ending.Continues on -> false;
+      case Ending.Continues on -> standsAtTheEnd(OutcomeBuilder.of(course, List.of()).trajectory());
       case Ending.Repeats repeats -> false;
       case Ending.StillMoving moving -> false;
       case Ending.UpAndDown upAndDown -> false;
     };
+  }
+
+  /** Whether no level changed in the second half of the time that was followed. */
+  private static boolean standsAtTheEnd(Trajectory levels) {
+    int last = levels.moments() - 1;
+    for (int moment = last; moment >= 0; moment--) {
+      for (String place : levels.places()) {
+        if (Math.abs(levels.level(moment, place) - levels.level(last, place)) > AT_REST) {
+          return levels.time(moment) < levels.time(last) / 2;
+        }
+      }
+    }
+    return true;
   }
 
   /**
