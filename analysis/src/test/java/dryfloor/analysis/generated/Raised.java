@@ -10,15 +10,35 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The same drawing with more protection. */
 final class Raised {
 
   private Raised() {}
 
-  /** Every rim but those of basins higher by so much (m), walls carried on as they rise. */
+  /**
+   * Rims but those of basins higher by so much (m), walls carried on as they rise. A vessel over
+   * whose rim a free end hangs keeps its rim: the end would be in the water behind a taller one,
+   * which is another drawing.
+   */
   static Installation rims(Installation drawn, double by) {
-    return with(drawn, v -> v.isBasin() ? v : with(v, taller(v.shape(), by)), UnaryOperator.identity());
+    Set<String> hungOver =
+        drawn.runs().stream()
+            .flatMap(run -> Stream.of(run.from(), run.to()))
+            .filter(end -> drawn.vessels().stream().anyMatch(v -> hangsOver(end, v)))
+            .map(RunEnd::at)
+            .collect(Collectors.toSet());
+    return with(
+        drawn,
+        v -> v.isBasin() || hungOver.contains(v.id()) ? v : with(v, taller(v.shape(), by)),
+        UnaryOperator.identity());
+  }
+
+  private static boolean hangsOver(RunEnd end, Vessel vessel) {
+    return end instanceof RunEnd.Opening opening
+        && opening.at().equals(vessel.id())
+        && opening.elevation() > vessel.rim();
   }
 
   /** The rim of every basin higher by so much (m). */

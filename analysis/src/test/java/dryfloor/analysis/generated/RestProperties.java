@@ -50,9 +50,14 @@ class RestProperties {
             again -> Levels.stay(rest.outcome(), again, Levels.A_TENTH_OF_A_MILLIMETRE, what));
   }
 
-  /** Power that is cut, water that is poured: that would happen a second time. */
+  /**
+   * What creeps by less than 0.1 mm an hour when the unattended time is over counts as at rest, and
+   * would creep on for as long again. Power that is cut, water that is poured: that would happen a
+   * second time.
+   */
   private static boolean hasNothingLeftToHappen(Course course) {
-    return course.network().effects().stream()
+    return Settled.followedFor(course) < course.network().away()
+        && course.network().effects().stream()
         .noneMatch(
             effect ->
                 effect instanceof Effect.CircuitOn

@@ -74,6 +74,12 @@ public record Settled(Installation installation, Course normal) {
     };
   }
 
+  /** Up to when levels were followed (s): less than the unattended time if all came to an end. */
+  static double followedFor(Course course) {
+    Trajectory levels = OutcomeBuilder.of(course, List.of()).trajectory();
+    return levels.time(levels.moments() - 1);
+  }
+
   /** Whether no level changed in the second half of the time that was followed. */
   private static boolean standsAtTheEnd(Trajectory levels) {
     int last = levels.moments() - 1;
