@@ -8,11 +8,9 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureResolver;
 import dryfloor.analysis.installation.Named;
-import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
 import dryfloor.model.Installation;
-import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,15 +21,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Named#failures} says how many of a large one.
  */
 class EveryAnswerBalancesTest {
-
-  /** The project's promise: of what is in the system. */
-  private static final double BALANCE = 1e-9;
-
-  /** A tenth of what the project promises for a level (m). */
-  private static final double AS_GOOD_AS_EMPTY = 1e-5;
-
-  /** What the project promises for a volume (m³). */
-  private static final double A_MILLILITRE = 1e-6;
 
   @ParameterizedTest
   @MethodSource("dryfloor.analysis.installation.Named#all")
@@ -47,44 +36,8 @@ class EveryAnswerBalancesTest {
   }
 
   private static void balances(Course course, String what) {
-    double held = held(course);
-    double[] before = course.volumesBefore;
-    double[] after = course.state().volumes;
-    double[] explained = before.clone();
-    for (int a = 0; a < course.network().accounts().size(); a++) {
-      Account account = course.network().accounts().get(a);
-      double net = course.recorder.carried[0][a] - course.recorder.carried[1][a];
-      explained[account.from()] -= net;
-      explained[account.to()] += net;
-    }
-    assertThat(Arrays.stream(after).sum())
-        .as("water in all, " + what)
-        .isCloseTo(Arrays.stream(before).sum(), within(BALANCE * held));
-    for (int place = 0; place < after.length; place++) {
-      Place where = course.network().places().get(place);
-      assertThat(after[place])
-          .as("what came and went explains '" + where.id() + "' (" + where.kind() + "), " + what)
-          .isCloseTo(explained[place], within(BALANCE * held));
-      if (where.kind().isPool()) {
-        double empty = where.table().volume(where.table().bottom() - AS_GOOD_AS_EMPTY);
-        assertThat(after[place])
-            .as("water left in '" + where.id() + "' (" + where.kind() + "), " + what)
-            .isGreaterThanOrEqualTo(Math.min(empty, -A_MILLILITRE));
-      }
-    }
-    double salt = Arrays.stream(course.saltBefore).map(Math::abs).sum();
-    assertThat(Arrays.stream(course.state().salt).sum())
-        .as("salt in all, " + what)
-        .isCloseTo(Arrays.stream(course.saltBefore).sum(), within(BALANCE * salt));
-  }
-
-  private static double held(Course course) {
-    double held = 0;
-    for (int place = 0; place < course.volumesBefore.length; place++) {
-      boolean pool = course.network().places().get(place).kind().isPool();
-      held += pool ? course.volumesBefore[place] : 0;
-    }
-    return held;
+    Balance.holds(course, what);
+    Balance.nothingIsOverdrawn(course, what);
   }
 
   @ParameterizedTest
