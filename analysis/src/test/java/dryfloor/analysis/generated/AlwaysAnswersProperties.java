@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Assertions;
 @Tried
 class AlwaysAnswersProperties {
 
-  private static final int FAILURES = 3;
+  private static final int FAILURES = 5;
 
   /** Far more than the slowest takes on a slow machine: only a hang takes longer. */
   private static final Duration FOR_EVER = Duration.ofMinutes(5);
@@ -72,6 +72,13 @@ class AlwaysAnswersProperties {
     for (Outcome.FloorOutcome floor : outcome.floors()) {
       assertThat(floor.depth()).as(floor.id() + ", " + failure).isNotNegative().isFinite();
       assertThat(floor.received()).as(floor.id() + ", " + failure).isNotNegative().isFinite();
+    }
+    for (Outcome.VesselOutcome vessel : outcome.vessels()) {
+      for (int moment = 0; moment < outcome.trajectory().moments(); moment++) {
+        assertThat(outcome.trajectory().level(moment, vessel.id()))
+            .as(vessel.id() + " at " + outcome.trajectory().time(moment) + " s, " + failure)
+            .isGreaterThan(vessel.bottom() - Levels.A_TENTH_OF_A_MILLIMETRE);
+      }
     }
     assertThat(outcome.ledger().entries())
         .as("ledger of " + failure)

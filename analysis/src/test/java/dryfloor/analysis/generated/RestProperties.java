@@ -54,15 +54,18 @@ class RestProperties {
 
   /**
    * What creeps by less than 0.1 mm an hour when the unattended time is over counts as at rest, and
-   * would creep on for as long again. Power that is cut, water that is poured: that would happen a
-   * second time.
+   * would creep on for as long again. Power that is cut, water that is poured, a wall that fails:
+   * that would happen a second time. What stands in the pieces of a parted run is not handed on, as
+   * a failure begins after normal operation only, where all runs are whole.
    */
   private static boolean hasNothingLeftToHappen(Course course) {
     return Settled.followedFor(course) < course.network().away()
         && course.network().effects().stream()
         .noneMatch(
             effect ->
-                effect instanceof Effect.CircuitOn
+                effect instanceof Effect.RunParted
+                    || effect instanceof Effect.VesselLost
+                    || effect instanceof Effect.CircuitOn
                     || effect instanceof Effect.CircuitOff
                     || effect instanceof Effect.Poured);
   }
