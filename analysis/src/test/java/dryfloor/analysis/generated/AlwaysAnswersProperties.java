@@ -66,7 +66,9 @@ class AlwaysAnswersProperties {
   private static void isWhole(Outcome outcome, String failure) {
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
       assertThat(vessel.levelAfter()).as(vessel.id() + ", " + failure).isFinite();
-      assertThat(vessel.salinityAfter()).as(vessel.id() + ", " + failure).isBetween(-SALT_IS_GOOD_TO, SALTIEST + SALT_IS_GOOD_TO);
+      assertThat(vessel.salinityAfter())
+          .as(vessel.id() + ", " + failure)
+          .isBetween(-SALT_IS_GOOD_TO, SALTIEST + SALT_IS_GOOD_TO);
       assertThat(vessel.spilled()).as(vessel.id() + ", " + failure).isNotNegative().isFinite();
     }
     for (Outcome.FloorOutcome floor : outcome.floors()) {

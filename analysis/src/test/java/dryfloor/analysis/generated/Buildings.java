@@ -12,8 +12,8 @@ import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.domains.DomainContextBase;
 
 /**
- * Buildings by chance, of 3 to {@value #MOST_COMPONENTS} components. Measures are whole
- * millimetres and the like, and shrink to the smallest; traits shrink to none and units fall away.
+ * Buildings by chance, of 3 to {@value #MOST_COMPONENTS} components. Measures are whole millimetres
+ * and the like, and shrink to the smallest; traits shrink to none and units fall away.
  */
 public final class Buildings extends DomainContextBase {
 
@@ -61,8 +61,16 @@ public final class Buildings extends DomainContextBase {
 
   private static Arbitrary<Unit> units() {
     return Arbitraries.oneOf(
-        tanks(), circles(), circles(), racks(), neighbours(), flushers(), pits(), stores(),
-        loops(), vats());
+        tanks(),
+        circles(),
+        circles(),
+        racks(),
+        neighbours(),
+        flushers(),
+        pits(),
+        stores(),
+        loops(),
+        vats());
   }
 
   /** Any whole number of a range is as likely as any other. */
@@ -104,8 +112,7 @@ public final class Buildings extends DomainContextBase {
             .as(
                 (outline, area, height, sumpArea, sumpHeight, outlet, flow, bore) ->
                     new Circle(
-                        outline, area, height, sumpArea, sumpHeight, outlet, flow, bore,
-                        Set.of()));
+                        outline, area, height, sumpArea, sumpHeight, outlet, flow, bore, Set.of()));
     return Combinators.combine(plain, traits(Circle.POSSIBLE)).as(Circle::with);
   }
 
@@ -170,10 +177,7 @@ public final class Buildings extends DomainContextBase {
 
   private static Arbitrary<Unit> vats() {
     return Combinators.combine(
-            Arbitraries.of(Outline.class),
-            whole(10, 150),
-            whole(5, 95),
-            traits(MixingVat.POSSIBLE))
+            Arbitraries.of(Outline.class), whole(10, 150), whole(5, 95), traits(MixingVat.POSSIBLE))
         .as(MixingVat::new);
   }
 }

@@ -102,11 +102,7 @@ final class CircleDrawing {
           .vessel(
               prefix + "box",
               Outline.BOX.of(0.02, deep),
-              v ->
-                  v.in(hall)
-                      .raised(RAISED + rim - deep)
-                      .level(0.1)
-                      .role(Vessel.Role.OVERFLOW_BOX))
+              v -> v.in(hall).raised(RAISED + rim - deep).level(0.1).role(Vessel.Role.OVERFLOW_BOX))
           .weir(
               new Weir(
                   prefix + "teeth",
@@ -198,8 +194,7 @@ final class CircleDrawing {
             way.lay(r.from(Parts.port(site, chamber, SUCTION)).toJunction(manifold))
                 .bore(mm(circle.bore()))
                 .standsIn(Site.PLANT_ROOM)
-                .parts(
-                    pump(number, 0.1), Parts.checkValve(prefix + "check-" + number, 0.4)));
+                .parts(pump(number, 0.1), Parts.checkValve(prefix + "check-" + number, 0.4)));
   }
 
   private Part.Pump pump(int number, double along) {
@@ -241,8 +236,7 @@ final class CircleDrawing {
     switch (circle.outlet()) {
       case OVER_THE_RIM, UNDER_WATER, AT_THE_LIP -> {}
       case WITH_A_BREAK -> r.siphonBreak(prefix + "break", along, display, lip - 0.015, bore / 4);
-      case WITH_A_TINY_BREAK ->
-          r.siphonBreak(prefix + "break", along, display, lip - 0.015, 0.001);
+      case WITH_A_TINY_BREAK -> r.siphonBreak(prefix + "break", along, display, lip - 0.015, 0.001);
       case WITH_A_BREAK_AT_THE_LIP ->
           r.siphonBreak(prefix + "break", along, display, lip, bore / 4);
       case WITH_A_BREAK_IN_THE_AIR ->

@@ -75,18 +75,13 @@ public record CyclingPit(int inflow, int area, int band, int pump, Set<Trait> tr
     drawControls(site, prefix, id);
   }
 
-  private void inflow(
-      Site site, String prefix, String id, RunPlan run) {
+  private void inflow(Site site, String prefix, String id, RunPlan run) {
     Route.of(0.3, 1.5, site.plan.bottomOf(id) + HEIGHT + 0.05)
-        .lay(
-            run.to(Parts.freeEnd(site, id, HEIGHT + 0.05)).bore(0.02).standsIn(Site.PLANT_ROOM));
+        .lay(run.to(Parts.freeEnd(site, id, HEIGHT + 0.05)).bore(0.02).standsIn(Site.PLANT_ROOM));
     if (traits.contains(Trait.POWERED_VALVE)) {
       run.parts(
           Parts.poweredValve(
-              prefix + "inlet-valve",
-              0.1,
-              site.power(traits),
-              Part.Valve.Rest.OPEN));
+              prefix + "inlet-valve", 0.1, site.power(traits), Part.Valve.Rest.OPEN));
     }
   }
 
@@ -120,8 +115,7 @@ public record CyclingPit(int inflow, int area, int band, int pump, Set<Trait> tr
       site.plan.control(new Control.Timer(prefix + "timer", prefix + "timer", 3600, pumps));
     }
     if (traits.contains(Trait.HAND_SWITCH)) {
-      site.plan.control(
-          new Control.HandSwitch(prefix + "switch", prefix + "switch", false, pumps));
+      site.plan.control(new Control.HandSwitch(prefix + "switch", prefix + "switch", false, pumps));
     }
     if (traits.contains(Trait.LEAK_SENSOR)) {
       site.plan.control(

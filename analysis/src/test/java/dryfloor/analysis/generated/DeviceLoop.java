@@ -63,8 +63,7 @@ public record DeviceLoop(Part.Device.Kind kind, int area, int holds, int flow, S
           if (traits.contains(Trait.STRAINER)) {
             r.strainer(prefix + "strainer", 0.05, 2);
           }
-          r.parts(
-              Parts.pump(prefix + "pump", 0.1, site.power(traits), 2, flow * 1e-6, traits));
+          r.parts(Parts.pump(prefix + "pump", 0.1, site.power(traits), 2, flow * 1e-6, traits));
           if (traits.contains(Trait.JOINTS)) {
             Parts.joints(prefix, 0.15, suction, Site.PLANT_ROOM).forEach(r::parts);
           }

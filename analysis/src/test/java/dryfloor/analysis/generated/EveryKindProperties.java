@@ -30,8 +30,7 @@ class EveryKindProperties {
 
   /** A failure that the user switches off is a wish, not a thing that is drawn. */
   @Property(tries = 1, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
-  void everyKindOfThingThatCanBeDrawnIsInSomeBuilding(
-      @ForAll @Size(300) List<Building> buildings) {
+  void everyKindOfThingThatCanBeDrawnIsInSomeBuilding(@ForAll @Size(300) List<Building> buildings) {
     Set<String> drawn = new TreeSet<>(Kinds.in(FailureSettings.USUAL));
     buildings.forEach(building -> drawn.addAll(Kinds.in(building.draw())));
 

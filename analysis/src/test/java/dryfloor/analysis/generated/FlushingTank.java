@@ -44,12 +44,7 @@ public record FlushingTank(int trickle, int area, int crest, int bore, Set<Trait
         .vessel(
             id,
             Outline.CYLINDER.of(dm2(area), height),
-            v ->
-                v.in(under)
-                    .raised(0.02)
-                    .level(mm(crest) / 2)
-                    .fresh()
-                    .role(Vessel.Role.QUARANTINE))
+            v -> v.in(under).raised(0.02).level(mm(crest) / 2).fresh().role(Vessel.Role.QUARANTINE))
         .supply(
             new Supply(
                 well,

@@ -28,8 +28,7 @@ final class Levels {
     asFull(first, later, 0, tolerance, what);
   }
 
-  private static void asFull(
-      Outcome one, Outcome other, double up, double tolerance, String what) {
+  private static void asFull(Outcome one, Outcome other, double up, double tolerance, String what) {
     for (int v = 0; v < one.vessels().size(); v++) {
       Outcome.VesselOutcome vessel = one.vessels().get(v);
       assertThat(other.vessels().get(v).levelAfter() - up)

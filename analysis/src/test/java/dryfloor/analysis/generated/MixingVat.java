@@ -14,8 +14,7 @@ import java.util.Set;
  * @param area dm²
  * @param filled share of its height (%)
  */
-public record MixingVat(Outline outline, int area, int filled, Set<Trait> traits)
-    implements Unit {
+public record MixingVat(Outline outline, int area, int filled, Set<Trait> traits) implements Unit {
 
   static final Set<Trait> POSSIBLE =
       Set.of(
@@ -45,11 +44,7 @@ public record MixingVat(Outline outline, int area, int filled, Set<Trait> traits
         .vessel(
             vat,
             outline.of(dm2(area), HEIGHT),
-            v ->
-                v.in(under)
-                    .raised(0.1)
-                    .level(HEIGHT * filled / 100)
-                    .role(Vessel.Role.MIXING_VAT))
+            v -> v.in(under).raised(0.1).level(HEIGHT * filled / 100).role(Vessel.Role.MIXING_VAT))
         .vessel(
             other,
             Outline.CYLINDER.of(0.3, 0.5),
@@ -71,16 +66,14 @@ public record MixingVat(Outline outline, int area, int filled, Set<Trait> traits
                     .lay(r.fromSupply(prefix + "mains").to(Parts.freeEnd(site, vat, HEIGHT + 0.1)))
                     .bore(0.015)
                     .standsIn(Site.PLANT_ROOM)
-                    .parts(
-                        Parts.handValve(prefix + "fill-valve", 0.1, 0, Part.Valve.Use.FILL)))
+                    .parts(Parts.handValve(prefix + "fill-valve", 0.1, 0, Part.Valve.Use.FILL)))
         .run(
             prefix + "empty",
             r ->
                 Route.of(0.3, low, -0.4)
                     .lay(r.from(Parts.port(site, vat, 0.02)).toDrain(sewer))
                     .standsIn(Site.PLANT_ROOM)
-                    .parts(
-                        Parts.handValve(prefix + "empty-valve", 0.1, 0, Part.Valve.Use.EMPTY)));
+                    .parts(Parts.handValve(prefix + "empty-valve", 0.1, 0, Part.Valve.Use.EMPTY)));
   }
 
   private void drawTransfer(Site site, String prefix, String vat, String other) {

@@ -50,8 +50,7 @@ public record Neighbours(
   @Override
   public void draw(Site site, String prefix) {
     String under =
-        site.under(
-            Site.PLANT_ROOM, prefix, 1.3 * (dm2(first) + (tanks - 1) * dm2(others)), traits);
+        site.under(Site.PLANT_ROOM, prefix, 1.3 * (dm2(first) + (tanks - 1) * dm2(others)), traits);
     for (int i = 1; i <= tanks; i++) {
       String id = prefix + "tank-" + i;
       int number = i;
@@ -92,8 +91,7 @@ public record Neighbours(
     }
   }
 
-  private void drawPipe(
-      Site site, String prefix, int number, String upstream, String downstream) {
+  private void drawPipe(Site site, String prefix, int number, String upstream, String downstream) {
     double at = 0.05;
     double elevation = site.plan.bottomOf(upstream) + at;
     site.plan.run(
@@ -106,8 +104,7 @@ public record Neighbours(
                       .bore(mm(bore))
                       .standsIn(Site.PLANT_ROOM));
           if (traits.contains(Trait.ZERO_FLOW_BRANCH)) {
-            r.parts(
-                Parts.handValve(prefix + "valve-" + number, 0.1, 0, Part.Valve.Use.ISOLATE));
+            r.parts(Parts.handValve(prefix + "valve-" + number, 0.1, 0, Part.Valve.Use.ISOLATE));
           }
           if (traits.contains(Trait.CHECK_VALVE)) {
             r.parts(Parts.checkValve(prefix + "check-" + number, 0.2));

@@ -70,12 +70,7 @@ public record Rack(int raceways, int area, int flow, int step, Set<Trait> traits
                       .standsIn(Site.PLANT_ROOM))
               .parts(
                   Parts.pump(
-                      prefix + "pump-" + number,
-                      0.1,
-                      site.power(traits),
-                      3,
-                      flow * 1e-6,
-                      traits));
+                      prefix + "pump-" + number, 0.1, site.power(traits), 3, flow * 1e-6, traits));
           if (traits.contains(Trait.CHECK_VALVE) || traits.contains(Trait.PARALLEL_PUMPS)) {
             r.parts(Parts.checkValve(prefix + "check-" + number, 0.4));
           }

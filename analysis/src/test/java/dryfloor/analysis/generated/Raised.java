@@ -43,7 +43,8 @@ final class Raised {
 
   /** The rim of every basin higher by so much (m). */
   static Installation basins(Installation drawn, double by) {
-    return with(drawn, v -> v.isBasin() ? with(v, taller(v.shape(), by)) : v, UnaryOperator.identity());
+    return with(
+        drawn, v -> v.isBasin() ? with(v, taller(v.shape(), by)) : v, UnaryOperator.identity());
   }
 
   /** Every basin that is a box longer by this factor. */
@@ -60,7 +61,10 @@ final class Raised {
   /** Every run from a basin or floor to a drain wider by this factor. */
   static Installation drains(Installation drawn, double times) {
     Set<String> caught =
-        drawn.vessels().stream().filter(Vessel::isBasin).map(Vessel::id).collect(Collectors.toSet());
+        drawn.vessels().stream()
+            .filter(Vessel::isBasin)
+            .map(Vessel::id)
+            .collect(Collectors.toSet());
     drawn.floors().forEach(floor -> caught.add(floor.id()));
     return with(
         drawn,

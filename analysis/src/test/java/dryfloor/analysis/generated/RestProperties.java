@@ -61,21 +61,20 @@ class RestProperties {
   private static boolean hasNothingLeftToHappen(Course course) {
     return Settled.followedFor(course) < course.network().away()
         && course.network().effects().stream()
-        .noneMatch(
-            effect ->
-                effect instanceof Effect.RunParted
-                    || effect instanceof Effect.VesselLost
-                    || effect instanceof Effect.CircuitOn
-                    || effect instanceof Effect.CircuitOff
-                    || effect instanceof Effect.Poured);
+            .noneMatch(
+                effect ->
+                    effect instanceof Effect.RunParted
+                        || effect instanceof Effect.VesselLost
+                        || effect instanceof Effect.CircuitOn
+                        || effect instanceof Effect.CircuitOff
+                        || effect instanceof Effect.Poured);
   }
 
   @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
   void aFailureThatTouchesNothingIsNormalOperation(@ForAll Building building) {
     Optional<Settled> settled = Settled.of(withASpareCircuit(building.draw()));
     Assume.that(settled.isPresent());
-    Optional<Course> normal =
-        settled.get().after(settled.get().normal().network(), Accuracy.USUAL);
+    Optional<Course> normal = settled.get().after(settled.get().normal().network(), Accuracy.USUAL);
     Optional<Course> failed = settled.get().after(new Failure.CircuitTrips("spare"));
     assertThat(failed.isPresent()).isEqualTo(normal.isPresent());
     if (normal.isPresent()) {

@@ -39,15 +39,13 @@ class SameAnswerProperties {
 
   @Property(tries = 25, edgeCases = EdgeCasesMode.NONE)
   void threadsAndTheOrderOfTheFileChangeNoBit(
-      @ForAll Building building, @ForAll @IntRange(max = 1000) int lot)
-      throws BaselineProblem {
+      @ForAll Building building, @ForAll @IntRange(max = 1000) int lot) throws BaselineProblem {
     Optional<Settled> sound = Settled.sound(building);
     Assume.that(sound.isPresent());
     Installation drawn = onlyWith(sound.get().sample(FAILURES, lot), building.draw());
     List<String> alone = Fingerprint.of(Sweep.everyFailure(drawn, 1, Progress.NONE));
 
-    SweepResult together =
-        Sweep.everyFailure(BackToFront.shuffled(drawn, lot), 3, Progress.NONE);
+    SweepResult together = Sweep.everyFailure(BackToFront.shuffled(drawn, lot), 3, Progress.NONE);
 
     assertThat(Fingerprint.of(together)).isEqualTo(alone);
   }

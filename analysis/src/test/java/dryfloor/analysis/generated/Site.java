@@ -29,7 +29,8 @@ final class Site {
             .celsius(premises.celsius())
             .away(premises.away() * 3600.0)
             .storey("ground", 0)
-            .floor(PLANT_ROOM, Unit.dm2(premises.plantRoom()), Unit.mm(premises.sill()), Plan.BEYOND);
+            .floor(
+                PLANT_ROOM, Unit.dm2(premises.plantRoom()), Unit.mm(premises.sill()), Plan.BEYOND);
     if (premises.floorDrain()) {
       String sewer = sewer();
       plan.run(

@@ -99,11 +99,9 @@ final class StoreDrawing {
                   .lay(r.fromSupply(supply).to(Parts.freeEnd(site, reservoir, HEIGHT + 0.1)))
                   .bore(0.01)
                   .standsIn(Site.PLANT_ROOM)
-                  .floatValve(
-                      prefix + "float", 0.3, 0.3, reservoir, CLOSES, mm(store.band()));
+                  .floatValve(prefix + "float", 0.3, 0.3, reservoir, CLOSES, mm(store.band()));
               if (purifier) {
-                r.parts(
-                    Parts.device(prefix + "purifier", 0.4, Part.Device.Kind.PURIFIER, 1.4, 0));
+                r.parts(Parts.device(prefix + "purifier", 0.4, Part.Device.Kind.PURIFIER, 1.4, 0));
               }
             });
   }
@@ -121,8 +119,7 @@ final class StoreDrawing {
           boolean pumped =
               store.topUp() == Store.TopUp.PUMP_AND_SWITCH
                   || store.topUp() == Store.TopUp.DOSING_PUMP;
-          Route way =
-              pumped ? Route.of(0.3, start, start + 0.7, end) : Route.of(0.3, start, end);
+          Route way = pumped ? Route.of(0.3, start, start + 0.7, end) : Route.of(0.3, start, end);
           fitOut(way.lay(r));
           if (has(Trait.CHECK_VALVE)) {
             r.parts(Parts.checkValve(prefix + "check", 0.25));

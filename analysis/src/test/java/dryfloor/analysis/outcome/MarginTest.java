@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 /** Which vessel the margin names. */
 class MarginTest {
 
-  /** Two tanks, each filled to 160 mm below its rim: neither is closer, whichever is drawn first. */
+  /**
+   * Two tanks, each filled to 160 mm below its rim: neither is closer, whichever is drawn first.
+   */
   @Test
   void ofTwoVesselsAsFullAsEachOtherTheFirstByIdIsNamedWhateverTheOrderOfTheFile() {
     assertThat(marginOf("left", "right").vessel()).hasValue("left");
