@@ -18,7 +18,7 @@ import dryfloor.model.Installation;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -106,7 +106,7 @@ public record Settled(Installation installation, Course normal) {
 
   private static long drawn(String failure, int lot) {
     String anyUnit = failure.replaceAll("\\b[a-d]-", "");
-    return new Random(31L * lot + anyUnit.hashCode()).nextLong();
+    return new SplittableRandom(31L * lot + anyUnit.hashCode()).nextLong();
   }
 
   /** After a failure; none where it takes too long or comes to no answer. */
