@@ -54,7 +54,8 @@ public record Outcome(
   /**
    * The least freeboard left.
    *
-   * @param vessel id of the vessel that came closest to its rim; none where no vessel holds water
+   * @param vessel id of the vessel that came closest to its rim, the first by id where several did;
+   *     none where no vessel holds water
    * @param freeboard rim minus highest level (m); negative where it spilled
    * @param time of the highest level
    */

@@ -219,7 +219,9 @@ public final class OutcomeBuilder {
 
   private static Outcome.Margin margin(List<Outcome.VesselOutcome> vessels) {
     Comparator<Outcome.VesselOutcome> byFreeboard =
-        Comparator.comparingDouble(vessel -> vessel.rim() - vessel.highestLevel());
+        Comparator.<Outcome.VesselOutcome>comparingDouble(
+                vessel -> vessel.rim() - vessel.highestLevel())
+            .thenComparing(Outcome.VesselOutcome::id);
     return vessels.stream()
         .filter(vessel -> vessel.highestLevel() > vessel.bottom() + 1e-6)
         .min(byFreeboard)

@@ -118,6 +118,11 @@ public final class Plan {
     return this;
   }
 
+  public Plan weir(Weir weir) {
+    weirs.add(weir);
+    return this;
+  }
+
   public Plan junction(String id, double elevation) {
     junctions.add(new Junction(id, id, elevation));
     return this;
@@ -147,6 +152,16 @@ public final class Plan {
     return this;
   }
 
+  public Plan supply(Supply supply) {
+    supplies.add(supply);
+    return this;
+  }
+
+  public Plan drain(Drain drain) {
+    drains.add(drain);
+    return this;
+  }
+
   public Plan drain(String id, double elevation) {
     drains.add(new Drain(id, id, elevation, OptionalDouble.empty()));
     return this;
@@ -166,6 +181,11 @@ public final class Plan {
 
   public Plan circuit(String id, double backup) {
     circuits.add(new Circuit(id, id, backup));
+    return this;
+  }
+
+  public Plan circulationPump(CirculationPump pump) {
+    circulationPumps.add(pump);
     return this;
   }
 
@@ -203,7 +223,8 @@ public final class Plan {
     return new Power(circuit, Power.OnReturn.RESTARTS, 0);
   }
 
-  double bottomOf(String place) {
+  /** Elevation of the inside bottom of a vessel, or of a floor (m). */
+  public double bottomOf(String place) {
     Double bottom = bottoms.get(place);
     if (bottom == null) {
       throw new IllegalArgumentException("'" + place + "' is not drawn yet; draw it first");

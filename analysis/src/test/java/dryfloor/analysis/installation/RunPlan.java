@@ -63,6 +63,16 @@ public final class RunPlan {
     return this;
   }
 
+  public RunPlan from(RunEnd end) {
+    from = end;
+    return this;
+  }
+
+  public RunPlan to(RunEnd end) {
+    to = end;
+    return this;
+  }
+
   public RunPlan toJunction(String junction) {
     to = new RunEnd.AtJunction(junction);
     return this;

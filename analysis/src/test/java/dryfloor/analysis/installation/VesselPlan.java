@@ -16,6 +16,8 @@ public final class VesselPlan {
   private double salinity = 35;
   private Vessel.Role role = Vessel.Role.SUMP;
   private double spillEdge;
+  private List<Vessel.Displacement> contents = List.of();
+  private OptionalDouble emptyMass = OptionalDouble.empty();
 
   VesselPlan(String id, Shape shape) {
     this.id = id;
@@ -56,6 +58,18 @@ public final class VesselPlan {
     return this;
   }
 
+  /** Rock, sand or media between two depths (m), and how much of it there is (m³). */
+  public VesselPlan contents(double from, double to, double volume) {
+    contents = List.of(new Vessel.Displacement(from, to, volume));
+    return this;
+  }
+
+  /** Mass without water (kg). */
+  public VesselPlan weighs(double mass) {
+    emptyMass = OptionalDouble.of(mass);
+    return this;
+  }
+
   String standsIn() {
     return standsIn;
   }
@@ -69,10 +83,10 @@ public final class VesselPlan {
         shape,
         bottom,
         bottom + level,
-        List.of(),
+        contents,
         salinity,
         spillEdge,
         standsIn,
-        OptionalDouble.empty());
+        emptyMass);
   }
 }

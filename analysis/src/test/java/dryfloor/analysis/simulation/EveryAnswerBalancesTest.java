@@ -12,14 +12,11 @@ import dryfloor.analysis.failure.FailureResolver;
 import dryfloor.analysis.installation.Named;
 import dryfloor.analysis.installation.Shipped;
 import dryfloor.analysis.installation.Trial;
-import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
-import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.model.Installation;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
@@ -31,21 +28,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Named#failures} says how many of a large one.
  */
 class EveryAnswerBalancesTest {
-
-  /** The project's promise: of what is in the system. */
-  private static final double BALANCE = 1e-9;
-
-  /** A tenth of what the project promises for a level (m). */
-  private static final double AS_GOOD_AS_EMPTY = 1e-5;
-
-  /**
-   * A leg that backs up stands as high as the pressure in it, which may be above its crest: so much
-   * of its pipe it may seem to hold.
-   */
-  private static final double BACKED_UP = 1.06;
-
-  /** What the project promises for a volume (m³). */
-  private static final double A_MILLILITRE = 1e-6;
 
   @ParameterizedTest
   @MethodSource("dryfloor.analysis.installation.Named#all")
@@ -94,51 +76,9 @@ class EveryAnswerBalancesTest {
   }
 
   private static void balances(Course course, String what) {
-    double held = held(course);
-    double[] before = course.volumesBefore;
-    double[] after = course.state().volumes;
-    double[] explained = before.clone();
-    for (int a = 0; a < course.network().accounts().size(); a++) {
-      Account account = course.network().accounts().get(a);
-      double net = course.recorder.carried[0][a] - course.recorder.carried[1][a];
-      explained[account.from()] -= net;
-      explained[account.to()] += net;
-    }
-    assertThat(Arrays.stream(after).sum())
-        .as("water in all, " + what)
-        .isCloseTo(Arrays.stream(before).sum(), within(BALANCE * held));
-    for (int place = 0; place < after.length; place++) {
-      Place where = course.network().places().get(place);
-      assertThat(after[place])
-          .as("what came and went explains '" + where.id() + "' (" + where.kind() + "), " + what)
-          .isCloseTo(explained[place], within(BALANCE * held));
-      if (where.kind().isPool()) {
-        double empty = where.table().volume(where.table().bottom() - AS_GOOD_AS_EMPTY);
-        assertThat(after[place])
-            .as("water left in '" + where.id() + "' (" + where.kind() + "), " + what)
-            .isGreaterThanOrEqualTo(Math.min(empty, -A_MILLILITRE));
-      }
-    }
-    for (Pipe pipe : course.network().pipes()) {
-      for (Pipe.Leg leg : pipe.legs()) {
-        assertThat(after[leg.column()])
-            .as("water standing in a leg of '" + pipe.run() + "', " + what)
-            .isLessThanOrEqualTo(BACKED_UP * leg.volume() + A_MILLILITRE);
-      }
-    }
-    double salt = Arrays.stream(course.saltBefore).map(Math::abs).sum();
-    assertThat(Arrays.stream(course.state().salt).sum())
-        .as("salt in all, " + what)
-        .isCloseTo(Arrays.stream(course.saltBefore).sum(), within(BALANCE * salt));
-  }
-
-  private static double held(Course course) {
-    double held = 0;
-    for (int place = 0; place < course.volumesBefore.length; place++) {
-      boolean pool = course.network().places().get(place).kind().isPool();
-      held += pool ? course.volumesBefore[place] : 0;
-    }
-    return held;
+    Balance.holds(course, what);
+    Balance.nothingIsOverdrawn(course, what);
+    Balance.noLegIsOverfull(course, what);
   }
 
   @ParameterizedTest

@@ -1,0 +1,34 @@
+package dryfloor.analysis.generated;
+
+import dryfloor.model.FailureSettings;
+import java.util.List;
+
+/**
+ * The rooms around the units.
+ *
+ * @param plantRoom area (dm²)
+ * @param sill of every room (mm)
+ * @param floorDrain whether the plant room has one
+ * @param hallSpillsDown whether what leaves the hall reaches the plant room
+ * @param celsius water temperature (°C)
+ * @param away unattended time (h)
+ */
+public record Premises(
+    int plantRoom, int sill, boolean floorDrain, boolean hallSpillsDown, int celsius, int away) {
+
+  FailureSettings settings(List<FailureSettings.HandTopUp> topUps) {
+    return new FailureSettings(List.of(), topUps, 1e-6, 1800, 1.5);
+  }
+
+  @Override
+  public String toString() {
+    return String.format(
+        "A plant room of %d dm2 with a sill of %d mm%s%s, water of %d °C, nobody for %d h",
+        plantRoom,
+        sill,
+        floorDrain ? " and a floor drain" : "",
+        hallSpillsDown ? ", under a hall that spills into it" : "",
+        celsius,
+        away);
+  }
+}
