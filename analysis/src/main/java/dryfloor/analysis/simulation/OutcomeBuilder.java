@@ -398,6 +398,18 @@ public final class OutcomeBuilder {
         levels[moment][column] = recorder.level(moment, shown.get(column));
       }
     }
-    return new Trajectory(ids, times, levels);
+    return new Trajectory(ids, times, levels, new Trajectory.Flows(ways(), recorder.flows()));
+  }
+
+  private List<Trajectory.Way> ways() {
+    return network.accounts().stream()
+        .map(
+            account ->
+                new Trajectory.Way(
+                    account.path(),
+                    account.way(),
+                    network.places().get(account.from()).id(),
+                    network.places().get(account.to()).id()))
+        .toList();
   }
 }

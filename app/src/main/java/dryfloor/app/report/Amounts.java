@@ -97,6 +97,11 @@ public record Amounts(Units units) {
     };
   }
 
+  /** A flow (m³/s) at a moment: litres or gallons in a minute. */
+  public String flow(double flow) {
+    return wholeAboveTen(format().flow(flow)).replace("gal(US)", "gal");
+  }
+
   /** A time (s). */
   public String time(double seconds) {
     return Math.abs(seconds) < SOON ? "0 s" : format().time(seconds);

@@ -17,7 +17,7 @@ public final class SampleOutcome {
 
   private static final Ending STILL = new Ending.AtRest(240);
   private static final Trajectory NO_LINE =
-      new Trajectory(List.of("sump"), new double[] {0}, new double[][] {{-2.42}});
+      new Trajectory(List.of("sump"), new double[] {0}, new double[][] {{-2.42}}, Trajectory.Flows.NONE);
 
   private SampleOutcome() {}
 

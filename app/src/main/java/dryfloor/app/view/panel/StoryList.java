@@ -1,0 +1,111 @@
+package dryfloor.app.view.panel;
+
+import dryfloor.app.report.StoryDigest;
+import dryfloor.app.view.Words;
+import dryfloor.app.view.time.Playback;
+import dryfloor.app.view.work.Work;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.ListView;
+import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What happened, in order. The present sentence is selected as time goes on; selecting one goes to
+ * its moment.
+ */
+public final class StoryList extends ListView<StoryDigest.Moment> {
+
+  private final Work work;
+  private final Playback playback;
+  private boolean following;
+
+  StoryList(Work work, Playback playback) {
+    this.work = work;
+    this.playback = playback;
+    setId("story");
+    getStyleClass().add("story-list");
+    setAccessibleText(Words.of("story.title"));
+    setPlaceholder(new Label(Words.of("story.nothing")));
+    setCellFactory(list -> new Cell());
+    getSelectionModel()
+        .selectedItemProperty()
+        .addListener((item, before, now) -> Optional.ofNullable(now).ifPresent(this::goTo));
+    work.moment().addListener((moment, before, now) -> follow());
+  }
+
+  /** The sentence that is told now, or none. */
+  public ReadOnlyObjectProperty<StoryDigest.Moment> told() {
+    return getSelectionModel().selectedItemProperty();
+  }
+
+  void show(List<StoryDigest.Moment> story) {
+    following = true;
+    getItems().setAll(story);
+    getSelectionModel().clearSelection();
+    following = false;
+    follow();
+  }
+
+  private void goTo(StoryDigest.Moment moment) {
+    if (!following) {
+      playback.goTo(moment.event().time());
+    }
+  }
+
+  private void follow() {
+    double now = work.moment().get();
+    Optional<StoryDigest.Moment> chosen =
+        Optional.ofNullable(getSelectionModel().getSelectedItem());
+    if (chosen.filter(moment -> moment.event().time() == now).isPresent()) {
+      return;
+    }
+    following = true;
+    select(now);
+    following = false;
+  }
+
+  private void select(double now) {
+    int last = -1;
+    for (int i = 0; i < getItems().size() && !Double.isInfinite(now); i++) {
+      last = getItems().get(i).event().time() <= now ? i : last;
+    }
+    if (last < 0) {
+      getSelectionModel().clearSelection();
+    } else if (last != getSelectionModel().getSelectedIndex()) {
+      getSelectionModel().select(last);
+      scrollTo(Math.max(0, last - 2));
+    }
+  }
+
+  /** A sentence with its time above it. */
+  private static final class Cell extends ListCell<StoryDigest.Moment> {
+
+    private final Label time = new Label();
+    private final Label sentence = new Label();
+    private final VBox both = new VBox(time, sentence);
+
+    Cell() {
+      time.getStyleClass().add("story-time");
+      sentence.setWrapText(true);
+      setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(StoryDigest.@Nullable Moment moment, boolean empty) {
+      super.updateItem(moment, empty);
+      if (empty || moment == null) {
+        setGraphic(null);
+        setAccessibleText("");
+        return;
+      }
+      time.setText(moment.time());
+      sentence.setText(moment.sentence());
+      setAccessibleText(moment.time() + ": " + moment.sentence());
+      setGraphic(both);
+    }
+  }
+}
