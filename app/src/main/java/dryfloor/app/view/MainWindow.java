@@ -6,7 +6,10 @@ import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.Shape;
 import dryfloor.app.view.panel.FailureListPanel;
 import dryfloor.app.view.panel.StoryPanel;
+import dryfloor.app.view.panel.WayWords;
+import dryfloor.app.view.picture.FlowTip;
 import dryfloor.app.view.picture.PictureView;
+import dryfloor.app.view.time.LevelChart;
 import dryfloor.app.view.time.Playback;
 import dryfloor.app.view.time.TimeLine;
 import dryfloor.app.view.work.Answers;
@@ -21,7 +24,9 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 
 /** One window: the failures on the left, the building in the middle, the story on the right. */
 final class MainWindow {
@@ -33,6 +38,7 @@ final class MainWindow {
   private final Playback playback;
   private final TimeLine timeLine;
   private final StoryPanel story;
+  private final LevelChart chart;
   private Optional<Showing> showing = Optional.empty();
 
   MainWindow(Work work, Looks looks) {
@@ -41,10 +47,11 @@ final class MainWindow {
     playback = new Playback(work);
     timeLine = new TimeLine(work, playback);
     story = new StoryPanel(work, playback);
-    FailureListPanel failures = new FailureListPanel(work);
+    chart = new LevelChart(work, story.levels().ticked());
+    FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
-    SplitPane middle = new SplitPane(failures, new BorderPane(picture, null, null, timeLine, null), story);
+    SplitPane middle = new SplitPane(failures, new BorderPane(picture, null, null, new VBox(chart, timeLine), null), story);
     middle.setDividerPositions(0.22, 0.76);
     SplitPane.setResizableWithParent(failures, false);
     SplitPane.setResizableWithParent(story, false);
@@ -58,6 +65,8 @@ final class MainWindow {
     looks.dark().addListener((dark, before, now) -> showLooks());
     looks.letters().addListener((letters, before, now) -> showLooks());
     root.getStylesheets().add(MainWindow.class.getResource("view.css").toExternalForm());
+    FlowTip tip = new FlowTip(picture);
+    picture.addEventHandler(MouseEvent.MOUSE_MOVED, event -> tellFlow(tip, event));
     showLooks();
     show();
   }
@@ -108,6 +117,7 @@ final class MainWindow {
       Showing next = Showing.of(known, work.chosenResult(), looks.units().get());
       showing = Optional.of(next);
       timeLine.show(next.film());
+      chart.show(next.film());
       next.silence()
           .ifPresentOrElse(
               silence ->
@@ -134,6 +144,24 @@ final class MainWindow {
   private static List<Shape> target(BuildingPicture building, StoryEvent event) {
     List<Shape> target = building.target(event.subject());
     return target.isEmpty() ? building.target(event.other()) : target;
+  }
+
+  /** What flows in the run under the mouse, in words. */
+  private void tellFlow(FlowTip tip, MouseEvent event) {
+    showing.ifPresent(
+        shown ->
+            tip.show(
+                shown
+                    .building()
+                    .idAt(picture.paperX(event.getX()), picture.paperY(event.getY()))
+                    .flatMap(
+                        id ->
+                            WayWords.of(
+                                shown.film().at(work.moment().get()),
+                                shown.film().wording().names(),
+                                id)),
+                event.getScreenX(),
+                event.getScreenY()));
   }
 
   private void showLooks() {

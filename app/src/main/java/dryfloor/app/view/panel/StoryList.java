@@ -7,10 +7,10 @@ import dryfloor.app.view.work.Work;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
-import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -85,27 +85,27 @@ public final class StoryList extends ListView<StoryDigest.Moment> {
   private static final class Cell extends ListCell<StoryDigest.Moment> {
 
     private final Label time = new Label();
-    private final Label sentence = new Label();
-    private final VBox both = new VBox(time, sentence);
 
     Cell() {
       time.getStyleClass().add("story-time");
-      sentence.setWrapText(true);
+      setWrapText(true);
       setPrefWidth(0);
+      setContentDisplay(ContentDisplay.TOP);
     }
 
     @Override
     protected void updateItem(StoryDigest.@Nullable Moment moment, boolean empty) {
       super.updateItem(moment, empty);
       if (empty || moment == null) {
+        setText("");
         setGraphic(null);
         setAccessibleText("");
         return;
       }
       time.setText(moment.time());
-      sentence.setText(moment.sentence());
+      setText(moment.sentence());
       setAccessibleText(moment.time() + ": " + moment.sentence());
-      setGraphic(both);
+      setGraphic(time);
     }
   }
 }

@@ -2,7 +2,6 @@ package dryfloor.app.view.panel;
 
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.report.MovingScene;
-import dryfloor.app.report.Names;
 import dryfloor.app.view.Words;
 import java.util.List;
 import javafx.scene.control.Label;
@@ -29,25 +28,12 @@ final class WayList extends VBox {
   }
 
   void show(Scene now, MovingScene film, boolean atEnd) {
-    Names names = film.wording().names();
     heading.setText(Words.of(atEnd ? "ways.taken" : "ways.now"));
     list.setAccessibleText(heading.getText());
-    List<String> lines =
-        now.flows().stream()
-            .filter(flow -> !flow.text().isEmpty())
-            .map(flow -> text(flow, names))
-            .toList();
+    List<String> lines = WayWords.all(now, film.wording().names());
     if (!lines.equals(list.getItems())) {
       list.getItems().setAll(lines);
     }
-  }
-
-  private static String text(Scene.Flow flow, Names names) {
-    String path = names.label(flow.path());
-    boolean told = flow.to().isEmpty() || flow.to().equals(flow.path());
-    return told
-        ? Words.of("ways.line", path, flow.text())
-        : Words.of("ways.line.to", path, names.label(flow.to()), flow.text());
   }
 
   /** A line that wraps. */

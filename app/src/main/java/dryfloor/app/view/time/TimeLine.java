@@ -5,6 +5,7 @@ import dryfloor.app.report.StoryDigest;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.work.Work;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -28,7 +29,7 @@ public final class TimeLine extends VBox {
   private final Label event = new Label();
   private List<StoryDigest.Moment> story = List.of();
   private String end = "";
-  private java.util.function.DoubleFunction<String> spoken = Double::toString;
+  private DoubleFunction<String> spoken = Double::toString;
 
   /** The time of what this window works on. */
   public TimeLine(Work work, Playback playback) {
@@ -75,9 +76,14 @@ public final class TimeLine extends VBox {
     play.setMinWidth(Region.USE_PREF_SIZE);
   }
 
+  /** The scale on which a failure is shown. */
+  static TimeScale scale(MovingScene film) {
+    return new TimeScale(Math.max(film.duration(), SHORTEST));
+  }
+
   /** Puts a failure on the line. */
   public void show(MovingScene film) {
-    TimeScale scale = new TimeScale(Math.max(film.duration(), SHORTEST));
+    TimeScale scale = scale(film);
     story = film.story();
     spoken = film.wording().amounts()::time;
     end = Words.of("time.at.end", spoken.apply(film.duration()));

@@ -28,7 +28,7 @@ final class Track extends Region {
   /** Height of a line of letters before any is laid out (points). */
   private static final double USUAL = 20;
 
-  private static final double LINE = 20;
+  private static final double LINE = 26;
   private static final double EVENT = 9;
   private static final double HANDLE = 8;
 
