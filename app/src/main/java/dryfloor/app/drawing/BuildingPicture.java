@@ -66,7 +66,9 @@ public final class BuildingPicture {
     return paper.plan().place(id).map(paper::at);
   }
 
-  /** A target round something of the drawing, to lead the eye there; nothing for what is not drawn. */
+  /**
+   * A target round something of the drawing, to lead the eye there; nothing for what is not drawn.
+   */
   public List<Shape> target(String id) {
     return place(id).stream()
         .<Shape>flatMap(
@@ -80,6 +82,11 @@ public final class BuildingPicture {
   /** The vessel, basin or run at or near a point of the paper, by its id. */
   public Optional<String> idAt(double x, double y) {
     return new Finder(paper).at(new Point(x, y));
+  }
+
+  /** Every height that can be taken hold of. */
+  public List<Handle> handles() {
+    return Handles.of(paper.plan());
   }
 
   /** Width of the paper (points). */

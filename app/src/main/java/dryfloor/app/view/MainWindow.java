@@ -2,23 +2,32 @@ package dryfloor.app.view;
 
 import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.app.drawing.BuildingPicture;
+import dryfloor.app.drawing.Plan;
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.Shape;
+import dryfloor.app.report.DraftScene;
+import dryfloor.app.report.Wording;
+import dryfloor.app.view.panel.ChangesPanel;
 import dryfloor.app.view.panel.FailureListPanel;
 import dryfloor.app.view.panel.StoryPanel;
 import dryfloor.app.view.panel.WayWords;
+import dryfloor.app.view.picture.EditingPicture;
 import dryfloor.app.view.picture.FlowTip;
 import dryfloor.app.view.picture.PictureView;
 import dryfloor.app.view.time.LevelChart;
 import dryfloor.app.view.time.Playback;
 import dryfloor.app.view.time.TimeLine;
 import dryfloor.app.view.work.Answers;
+import dryfloor.app.view.work.Selection;
 import dryfloor.app.view.work.Work;
+import dryfloor.model.Installation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Insets;
+import javafx.geometry.Pos;
 import javafx.scene.Parent;
+import javafx.scene.control.Label;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
@@ -26,6 +35,8 @@ import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** One window: the failures on the left, the building in the middle, the story on the right. */
@@ -34,6 +45,8 @@ final class MainWindow {
   private final Work work;
   private final BorderPane root = new BorderPane();
   private final PictureView picture = new PictureView();
+  private final Selection selection;
+  private final EditingPicture editing;
   private final Looks looks;
   private final Playback playback;
   private final TimeLine timeLine;
@@ -44,19 +57,31 @@ final class MainWindow {
   MainWindow(Work work, Looks looks) {
     this.work = work;
     this.looks = looks;
+    selection = new Selection(work);
     playback = new Playback(work);
     timeLine = new TimeLine(work, playback);
     story = new StoryPanel(work, playback);
     chart = new LevelChart(work, story.levels().ticked());
+    editing = new EditingPicture(picture, work, selection, looks.units());
+    ChangesPanel changes = new ChangesPanel(work);
     FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
-    SplitPane middle = new SplitPane(failures, new BorderPane(picture, null, null, new VBox(chart, timeLine), null), story);
+    VBox left = new VBox(failures, changes);
+    VBox.setVgrow(failures, Priority.ALWAYS);
+    changes.setPadding(new Insets(0, 12, 12, 12));
+    SplitPane middle =
+        new SplitPane(
+            left, new BorderPane(editing, null, null, new VBox(chart, timeLine), null), story);
     middle.setDividerPositions(0.22, 0.76);
-    SplitPane.setResizableWithParent(failures, false);
+    SplitPane.setResizableWithParent(left, false);
     SplitPane.setResizableWithParent(story, false);
     root.setCenter(middle);
     root.setTop(menus());
+    Label stale = new Staleness(work, List.of(failures, story)).word();
+    StackPane.setAlignment(stale, Pos.TOP_CENTER);
+    editing.getChildren().add(stale);
+    work.installation().addListener((drawing, before, now) -> show());
     work.answers().addListener((answers, before, now) -> show());
     work.chosen().addListener((failure, before, now) -> show());
     work.moment().addListener((moment, before, now) -> showMoment());
@@ -113,18 +138,31 @@ final class MainWindow {
 
   /** Another answer: told, painted and put on the line of time anew. */
   private void show() {
-    if (work.answers().get() instanceof Answers.Known known) {
+    if (!work.isStale() && work.answers().get() instanceof Answers.Known known) {
       Showing next = Showing.of(known, work.chosenResult(), looks.units().get());
       showing = Optional.of(next);
       timeLine.show(next.film());
       chart.show(next.film());
       next.silence()
           .ifPresentOrElse(
-              silence ->
-                  story.show(next.film(), next.word(), silence.title(), silence.reason()),
+              silence -> story.show(next.film(), next.word(), silence.title(), silence.reason()),
               () -> story.show(next.film(), next.word()));
+      editing.show(next.building());
       showMoment();
+    } else {
+      showing = Optional.empty();
+      showDraft();
     }
+  }
+
+  /** The present drawing while nothing is known of it: as it is drawn, without a failure. */
+  private void showDraft() {
+    Installation drawing = work.installation().get();
+    Wording wording = Wording.of(drawing, looks.units().get());
+    Scene scene = DraftScene.of(wording, drawing.name(), Staleness.sentence(work));
+    BuildingPicture building = BuildingPicture.of(Plan.of(drawing), scene);
+    picture.show(building.shapes(scene), building.width(), building.height());
+    editing.show(building);
   }
 
   /** Another moment: only what moves is painted anew. */

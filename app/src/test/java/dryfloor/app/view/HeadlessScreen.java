@@ -9,6 +9,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
@@ -23,6 +24,9 @@ final class HeadlessScreen implements AutoCloseable {
   private static boolean started;
 
   private final Stage stage;
+
+  /** The same all the time: it knows which of its buttons are down. */
+  private final Robot mouse = new Robot();
 
   private HeadlessScreen(Stage stage) {
     this.stage = stage;
@@ -112,6 +116,55 @@ final class HeadlessScreen implements AutoCloseable {
           robot.mouseMove(at);
           robot.mouseClick(MouseButton.PRIMARY);
           return at;
+        });
+  }
+
+  /** Takes hold of a point of a part and pulls it in steps to another one, where it lets go. */
+  void drag(Node part, Point2D from, Point2D to) {
+    pull(part, from, to);
+    release();
+  }
+
+  /** Takes hold of a point of a part and pulls it in steps to another one, without letting go. */
+  void pull(Node part, Point2D from, Point2D to) {
+    int steps = 8;
+    onScreen(
+        () -> {
+          mouse.mouseMove(part.localToScreen(from));
+          mouse.mousePress(MouseButton.PRIMARY);
+          return mouse;
+        });
+    for (int step = 1; step <= steps; step++) {
+      Point2D at = from.interpolate(to, (double) step / steps);
+      onScreen(
+          () -> {
+            mouse.mouseMove(part.localToScreen(at));
+            return mouse;
+          });
+    }
+  }
+
+  void release() {
+    onScreen(
+        () -> {
+          mouse.mouseRelease(MouseButton.PRIMARY);
+          return mouse;
+        });
+  }
+
+  /** Presses and lets go of a key while others are held. */
+  void press(KeyCode key, KeyCode... held) {
+    onScreen(
+        () -> {
+          Robot robot = new Robot();
+          for (KeyCode modifier : held) {
+            robot.keyPress(modifier);
+          }
+          robot.keyType(key);
+          for (KeyCode modifier : held) {
+            robot.keyRelease(modifier);
+          }
+          return key;
         });
   }
 

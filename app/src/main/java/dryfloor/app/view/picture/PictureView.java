@@ -2,6 +2,8 @@ package dryfloor.app.view.picture;
 
 import dryfloor.app.drawing.Shape;
 import java.util.List;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
@@ -28,6 +30,7 @@ public final class PictureView extends Region {
   private double left;
   private double top;
   private boolean whole = true;
+  private final ReadOnlyIntegerWrapper paintings = new ReadOnlyIntegerWrapper();
   private double grabbedX;
   private double grabbedY;
 
@@ -73,6 +76,11 @@ public final class PictureView extends Region {
   /** Moves the middle of the picture away. */
   public void farther() {
     zoomBy(1 / ONE_STEP, getWidth() / 2, getHeight() / 2);
+  }
+
+  /** How often it was painted: changes whenever anything lies elsewhere on the screen. */
+  public ReadOnlyIntegerProperty paintings() {
+    return paintings.getReadOnlyProperty();
   }
 
   /** Where a point of the screen lies across the paper (points). */
@@ -152,5 +160,6 @@ public final class PictureView extends Region {
     surface.scale(zoom, zoom);
     ShapePainter painter = new ShapePainter(surface, palette);
     shapes.forEach(painter::paint);
+    paintings.set(paintings.get() + 1);
   }
 }

@@ -24,6 +24,7 @@ public final class Work implements AutoCloseable {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final DoubleProperty moment = new SimpleDoubleProperty(Double.POSITIVE_INFINITY);
   private final BackgroundSweep sweep;
+  private final LastSave lastSave;
 
   /**
    * Begins to work on a drawing.
@@ -34,6 +35,8 @@ public final class Work implements AutoCloseable {
     history = new History<>(drawing);
     installation = new ReadOnlyObjectWrapper<>(drawing);
     answers = new ReadOnlyObjectWrapper<>(new Answers.Awaited(drawing));
+    lastSave = new LastSave(drawing, screen);
+    answers.addListener((property, before, now) -> lastSave.answered(now));
     sweep = new BackgroundSweep(screen, answers::set);
     sweep.ask(drawing);
   }
@@ -100,6 +103,21 @@ public final class Work implements AutoCloseable {
     }
   }
 
+  /** The present drawing is safe in its file: what changes is told against it from now on. */
+  public void markSaved() {
+    lastSave.mark(history.present());
+  }
+
+  /** The drawing as it was opened or saved last. */
+  public Installation saved() {
+    return lastSave.saved();
+  }
+
+  /** What ended better and worse since the last save; nothing while that is not known. */
+  public ReadOnlyObjectProperty<Optional<Changes>> changes() {
+    return lastSave.changes();
+  }
+
   public boolean canUndo() {
     return history.canUndo();
   }
@@ -127,5 +145,6 @@ public final class Work implements AutoCloseable {
   @Override
   public void close() {
     sweep.close();
+    lastSave.close();
   }
 }

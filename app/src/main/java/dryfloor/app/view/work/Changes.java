@@ -1,0 +1,115 @@
+package dryfloor.app.view.work;
+
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.app.report.Answer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How the answers for one drawing differ from those for another: by verdict, then by the water on
+ * floors, then by the margin. Failures that only one of the drawings has are told apart.
+ *
+ * @param better failures that end better now, the greatest change first
+ * @param worse failures that end worse now
+ * @param added failures that there were none of
+ * @param gone ids of failures that there are none of any more
+ */
+public record Changes(
+    List<Change> better, List<Change> worse, List<FailureResult> added, List<String> gone) {
+
+  /** Less water (m³) or margin (m) than this is the same. */
+  private static final double SAME_VOLUME = 1e-5;
+
+  private static final double SAME_MARGIN = 1e-3;
+
+  public Changes {
+    better = List.copyOf(better);
+    worse = List.copyOf(worse);
+    added = List.copyOf(added);
+    gone = List.copyOf(gone);
+  }
+
+  /** One failure, then and now. */
+  public record Change(FailureResult before, FailureResult now) {
+
+    public String failure() {
+      return FailureNames.id(now.failure());
+    }
+
+    /** Whether its verdict is another one. */
+    public boolean isTurned() {
+      return Answer.of(before) != Answer.of(now);
+    }
+
+    /** Above zero where it ends worse now, below where it ends better. */
+    int direction() {
+      int verdict = Integer.compare(rank(now), rank(before));
+      if (verdict != 0) {
+        return verdict;
+      }
+      return outcome(before)
+          .flatMap(then -> outcome(now).map(present -> direction(then, present)))
+          .orElse(0);
+    }
+
+    private static int direction(Outcome then, Outcome now) {
+      double water = now.reachedFloors() - then.reachedFloors();
+      if (Math.abs(water) > SAME_VOLUME) {
+        return water > 0 ? 1 : -1;
+      }
+      double margin = now.margin().freeboard() - then.margin().freeboard();
+      return Math.abs(margin) < SAME_MARGIN ? 0 : margin > 0 ? -1 : 1;
+    }
+  }
+
+  /** Compares the answers, failure by failure. */
+  public static Changes between(SweepResult before, SweepResult now) {
+    Map<String, FailureResult> old = new HashMap<>();
+    before.results().forEach(result -> old.put(FailureNames.id(result.failure()), result));
+    List<Change> changes = new ArrayList<>();
+    List<FailureResult> added = new ArrayList<>();
+    for (FailureResult result : now.results()) {
+      Optional.ofNullable(old.remove(FailureNames.id(result.failure())))
+          .ifPresentOrElse(then -> changes.add(new Change(then, result)), () -> added.add(result));
+    }
+    changes.sort(Comparator.comparing(change -> !change.isTurned()));
+    return new Changes(
+        changes.stream().filter(change -> change.direction() < 0).toList(),
+        changes.stream().filter(change -> change.direction() > 0).toList(),
+        added,
+        before.results().stream()
+            .map(result -> FailureNames.id(result.failure()))
+            .filter(old::containsKey)
+            .toList());
+  }
+
+  public boolean isEmpty() {
+    return better.isEmpty() && worse.isEmpty() && added.isEmpty() && gone.isEmpty();
+  }
+
+  /** No answer is worst: nobody knows. */
+  private static int rank(FailureResult result) {
+    return switch (Answer.of(result)) {
+      case SKIPPED -> 0;
+      case DRY -> 1;
+      case CAUGHT -> 2;
+      case WET -> 3;
+      case NO_ANSWER -> 4;
+    };
+  }
+
+  private static Optional<Outcome> outcome(FailureResult result) {
+    return switch (result) {
+      case FailureResult.Answered answered -> Optional.of(answered.outcome());
+      case FailureResult.Unanswered unanswered -> Optional.empty();
+      case FailureResult.Skipped skipped -> Optional.empty();
+    };
+  }
+}
