@@ -1,7 +1,7 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.Ledger;
-import dryfloor.analysis.outcome.Trajectory;
 import dryfloor.app.drawing.Scene;
 import dryfloor.model.element.Run;
 import java.util.LinkedHashMap;
@@ -33,7 +33,7 @@ final class SceneFlows {
   }
 
   /** One arrow for each way that carries water at a moment, with how much of it in a minute. */
-  List<Scene.Flow> of(List<Trajectory.Flow> now) {
+  List<Scene.Flow> of(List<Flows.Flow> now) {
     List<Ledger.Entry> inOneSecond =
         now.stream()
             .map(

@@ -59,6 +59,7 @@ public final class StoryPanel extends VBox {
   public void show(MovingScene film, Answer word) {
     Scene end = film.end();
     verdict.setText(end.sign() + " " + word.word());
+    FailureCell.dress(verdict, word);
     title.setText(end.subtitle());
     String told = end.sentence();
     sentence.setText(told.startsWith(word.word() + ": ") ? capital(told.substring(word.word().length() + 2)) : told);
@@ -73,6 +74,7 @@ public final class StoryPanel extends VBox {
   /** Tells why there is no story. */
   public void show(MovingScene normal, Answer word, String failure, String reason) {
     verdict.setText(word.sign(true) + " " + word.word());
+    FailureCell.dress(verdict, word);
     title.setText(failure);
     sentence.setText(reason);
     story.show(List.of());
