@@ -146,11 +146,11 @@ class QuantityTextTest {
     assertThat(value(kind, ends[1])).isCloseTo(kind.largest(), withinPercentage(1e-9));
   }
 
-  /** Twelve digits of 100 m³/s, -2 °C and 1000 m in other units, the last of them rounded up. */
+  /** Twelve digits of 100 m³/s, 50 °C and 1000 m in other units, the last of them rounded up. */
   @ParameterizedTest
   @CsvSource({
     "FLOW, 1585032.31415 gpm, 100",
-    "TEMPERATURE, 28.399999999999 °F, -2",
+    "TEMPERATURE, 122.000000000001 °F, 50",
     "LENGTH, 39370.0787402 in, 1000",
     "LENGTH, -39370.0787402 in, -1000",
   })
@@ -160,7 +160,7 @@ class QuantityTextTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"FLOW, 1585032.4 gpm, large", "TEMPERATURE, 28.39 °F, small"})
+  @CsvSource({"FLOW, 1585032.4 gpm, large", "TEMPERATURE, 31.9 °F, small"})
   void whatIsBeyondALimitByMoreThanRoundingIsRefused(
       QuantityKind kind, String text, String absurdly) {
     assertThat(QuantityText.parse(kind, text))
