@@ -1,5 +1,6 @@
 package dryfloor.analysis.fuzz;
 
+import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Outcome;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 
 /** What holds for any answer, however strange the drawing; all that does not is collected. */
@@ -112,7 +114,7 @@ final class PossibleAnswer {
     double most = Collections.max(sources);
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
       double volume = Math.max(vessel.volumeAfter(), A_MILLILITRE);
-      double slack = SHARE_OF_SALT * most * (1 + A_LITTLE / volume);
+      double slack = BALANCE + SHARE_OF_SALT * most * (1 + A_LITTLE / volume);
       double salinity = vessel.salinityAfter();
       boolean dry = vessel.volumeAfter() <= A_MILLILITRE;
       expect(salinity <= most + slack, vessel.id() + " is saltier than all sources", salinity);
@@ -148,23 +150,42 @@ final class PossibleAnswer {
     double imbalance = outcome.ledger().imbalance();
     expect(Math.abs(imbalance) <= slack, "water out of nothing", imbalance);
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
-      double explained = vessel.volumeBefore() + net(vessel.id());
+      double explained = vessel.volumeBefore() + net(vessel.id(), Ledger.Entry::volume);
       double off = vessel.volumeAfter() - explained;
       expect(Math.abs(off) <= slack, "the ledger does not explain " + vessel.id(), off);
     }
+    double density = FlowNetwork.of(installation, List.of()).water().density();
+    double salt = density / 1000 * water() * saltiest();
+    for (Outcome.VesselOutcome vessel : outcome.vessels()) {
+      if (Math.min(vessel.volumeBefore(), vessel.volumeAfter()) > A_MILLILITRE) {
+        double gained =
+            vessel.volumeAfter() * vessel.salinityAfter()
+                - vessel.volumeBefore() * vessel.salinityBefore();
+        double off = density / 1000 * gained - net(vessel.id(), Ledger.Entry::salt);
+        expect(Math.abs(off) <= BALANCE * salt, "no salt explains " + vessel.id(), off);
+      }
+    }
     for (Outcome.Passed drain : outcome.drained()) {
-      double off = drain.volume() - net(drain.id());
+      double off = drain.volume() - net(drain.id(), Ledger.Entry::volume);
       expect(Math.abs(off) <= slack, "the ledger does not explain " + drain.id(), off);
     }
   }
 
-  private double net(String place) {
-    return outcome.ledger().entries().stream()
-        .mapToDouble(
-            entry ->
-                (entry.to().equals(place) ? entry.volume() : 0)
-                    - (entry.from().equals(place) ? entry.volume() : 0))
-        .sum();
+  private double saltiest() {
+    return DoubleStream.concat(
+            installation.vessels().stream().mapToDouble(Vessel::salinity),
+            installation.supplies().stream().mapToDouble(Supply::salinity))
+        .max()
+        .orElse(0);
+  }
+
+  private double net(String place, ToDoubleFunction<Ledger.Entry> what) {
+    double net = 0;
+    for (Ledger.Entry entry : outcome.ledger().entries()) {
+      net += entry.to().equals(place) ? what.applyAsDouble(entry) : 0;
+      net -= entry.from().equals(place) ? what.applyAsDouble(entry) : 0;
+    }
+    return net;
   }
 
   private void checkVerdict() {

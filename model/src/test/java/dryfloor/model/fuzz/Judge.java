@@ -11,6 +11,7 @@ import dryfloor.model.file.VisibleText;
 import dryfloor.model.unit.Units;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -126,7 +127,7 @@ final class Judge {
     for (Units units : Units.values()) {
       String text = InstallationWriter.text(installation, units);
       Installation again =
-          switch (InstallationFile.readText(text)) {
+          switch (InstallationFile.readText(asStored(text))) {
             case Reading.Read read -> read.installation();
             case Reading.Rejected rejected ->
                 throw new AssertionError(
@@ -137,6 +138,11 @@ final class Judge {
         throw new AssertionError("written in " + units + ", " + difference.get());
       }
     }
+  }
+
+  /** The text as it comes back from a disk. */
+  private static String asStored(String text) {
+    return new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
   }
 
   /** What kind of problem where, without what it quotes, counts and measures. */
