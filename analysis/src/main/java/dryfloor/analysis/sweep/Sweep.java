@@ -146,7 +146,13 @@ public final class Sweep {
     for (Thread other : others) {
       join(other);
     }
-    return List.of(results);
+    return IntStream.range(0, results.length)
+        .mapToObj(
+            i ->
+                Optional.ofNullable(results[i])
+                    .orElseGet(
+                        () -> new FailureResult.Unanswered(failures.get(i), "it was cancelled")))
+        .toList();
   }
 
   private static void join(Thread thread) {
