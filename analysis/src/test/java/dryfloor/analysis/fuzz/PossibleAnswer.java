@@ -9,6 +9,7 @@ import dryfloor.analysis.outcome.Verdict;
 import dryfloor.model.Installation;
 import dryfloor.model.element.Supply;
 import dryfloor.model.element.Vessel;
+import dryfloor.model.unit.QuantityKind;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -117,7 +118,8 @@ final class PossibleAnswer {
     double most = Collections.max(sources);
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
       double volume = Math.max(vessel.volumeAfter(), A_MILLILITRE);
-      double slack = BALANCE + SHARE_OF_SALT * most * (1 + A_LITTLE / volume);
+      double slack =
+          QuantityKind.SALINITY.smallest() + SHARE_OF_SALT * most * (1 + A_LITTLE / volume);
       double salinity = vessel.salinityAfter();
       boolean dry = vessel.volumeAfter() <= A_MILLILITRE;
       expect(salinity <= most + slack, vessel.id() + " is saltier than all sources", salinity);
