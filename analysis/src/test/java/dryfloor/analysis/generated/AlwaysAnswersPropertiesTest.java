@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Assertions;
 
 /** A verdict or an honest word that there is none; never a hang, never an exception. */
 @Tried
-class AlwaysAnswersProperties {
+class AlwaysAnswersPropertiesTest {
 
   private static final int FAILURES = 5;
 

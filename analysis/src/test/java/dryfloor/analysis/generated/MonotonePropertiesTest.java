@@ -20,7 +20,7 @@ import net.jqwik.api.constraints.IntRange;
 
 /** More protection never wets a floor that stays dry without it. */
 @Tried
-class MonotoneProperties {
+class MonotonePropertiesTest {
 
   private static final int FAILURES = 8;
 
@@ -61,9 +61,9 @@ class MonotoneProperties {
     Optional<Settled> safer = Settled.of(change.apply(building.draw()));
     Assume.that(drawn.isPresent() && safer.isPresent());
     for (Failure failure : drawn.get().sample(FAILURES, lot)) {
-      Optional<Outcome> before = drawn.get().after(failure).map(MonotoneProperties::outcome);
+      Optional<Outcome> before = drawn.get().after(failure).map(MonotonePropertiesTest::outcome);
       if (before.isPresent() && before.get().verdict() != Verdict.WET) {
-        Optional<Outcome> after = safer.get().after(failure).map(MonotoneProperties::outcome);
+        Optional<Outcome> after = safer.get().after(failure).map(MonotonePropertiesTest::outcome);
         after.ifPresent(
             outcome ->
                 assertThat(outcome.verdict())
