@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Levels over time, straight between the recorded moments.
+ * Levels over time, straight between the recorded moments, and the mean flows between them.
  *
  * <p>Immutable; one row of levels for each recorded moment, one column for each place.
  */
@@ -13,6 +13,7 @@ public final class Trajectory {
   private final List<String> places;
   private final double[] times;
   private final double[][] levels;
+  private final Flows flows;
 
   /**
    * Keeps copies of the arrays.
@@ -20,8 +21,10 @@ public final class Trajectory {
    * @param places ids of vessels and floors, one for each column
    * @param times rising moments (s)
    * @param levels elevation of the water (m) by moment and place
+   * @param flows between the moments
    */
-  public Trajectory(List<String> places, double[] times, double[][] levels) {
+  public Trajectory(List<String> places, double[] times, double[][] levels, Flows flows) {
+    this.flows = flows;
     this.places = List.copyOf(places);
     this.times = times.clone();
     this.levels = Arrays.stream(levels).map(double[]::clone).toArray(double[][]::new);
@@ -58,6 +61,12 @@ public final class Trajectory {
     }
     double share = Math.clamp((time - times[after - 1]) / (times[after] - times[after - 1]), 0, 1);
     return levels[after - 1][column] * (1 - share) + levels[after][column] * share;
+  }
+
+  /** What flows at a time: the mean of the span between recorded moments in which it lies. */
+  public List<Flows.Flow> flowsAt(double time) {
+    int found = Arrays.binarySearch(times, time);
+    return flows.in(Math.clamp(found >= 0 ? found : -found - 2, 0, times.length));
   }
 
   private int column(String place) {

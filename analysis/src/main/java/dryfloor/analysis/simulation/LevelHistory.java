@@ -91,6 +91,11 @@ final class LevelHistory {
     return reaches;
   }
 
+  /** How many moments are kept so far; the last one taken down may not be among them. */
+  int keptSoFar() {
+    return times.size();
+  }
+
   /** How many moments are kept. */
   int moments() {
     keepLastIfNeeded();

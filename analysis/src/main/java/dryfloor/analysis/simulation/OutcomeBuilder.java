@@ -4,6 +4,7 @@ import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
@@ -406,6 +407,18 @@ public final class OutcomeBuilder {
         levels[moment][column] = recorder.level(moment, shown.get(column));
       }
     }
-    return new Trajectory(ids, times, levels);
+    return new Trajectory(ids, times, levels, recorder.flows(ways()));
+  }
+
+  private List<Flows.Way> ways() {
+    return network.accounts().stream()
+        .map(
+            account ->
+                new Flows.Way(
+                    account.path(),
+                    account.way(),
+                    network.places().get(account.from()).id(),
+                    network.places().get(account.to()).id()))
+        .toList();
   }
 }

@@ -5,9 +5,11 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /** Keeps the books: water over each account, levels over time, highest levels, first times. */
@@ -50,6 +52,11 @@ final class Recorder {
   /** What has come in from supplies (m³). */
   private double cameInSoFar;
 
+  /** Water over each account since the beginning, backwards counted off (m³). */
+  private final double[] passed;
+
+  private final FlowHistory flows;
+
   Recorder(FlowNetwork network, Story story) {
     this.network = network;
     this.story = story;
@@ -69,6 +76,8 @@ final class Recorder {
     }
     row = new double[columns + 1];
     history = new LevelHistory(row.length);
+    passed = new double[accounts];
+    flows = new FlowHistory(accounts);
   }
 
   void begin(double time, double[] levelsNow) {
@@ -82,7 +91,9 @@ final class Recorder {
       }
     }
     row[row.length - 1] = cameInSoFar;
+    int kept = history.keptSoFar();
     history.add(time, row);
+    flows.add(time, passed, history.keptSoFar() > kept);
     for (int place = 0; place < levelsNow.length; place++) {
       if (levelsNow[place] > highest[place]) {
         highest[place] = levelsNow[place];
@@ -96,6 +107,7 @@ final class Recorder {
     for (int a = 0; a < moved.length; a++) {
       double before = carried[direction(moved[a])][a];
       book(a, moved[a]);
+      passed[a] += moved[a];
       if (isFirst(a, moved[a])) {
         firstTime[a] = begins(a, direction(moved[a]), start, h, before, Math.abs(moved[a]), within);
         tellFirst(a, firstTime[a], direction(moved[a]));
@@ -249,6 +261,11 @@ final class Recorder {
   /** A moment of the record (s). */
   double time(int moment) {
     return history.time(moment);
+  }
+
+  /** Mean flows between the moments of the record, each account being a way. */
+  Flows flows(List<Flows.Way> ways) {
+    return new Flows(ways, flows.changed(moments()), flows.rates(moments()));
   }
 
   /** What had come in from supplies by a moment of the record (m³). */

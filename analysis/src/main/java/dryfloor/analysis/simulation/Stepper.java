@@ -32,7 +32,7 @@ interface Stepper {
    * @param within volumes between its ends
    * @param next length to try next (s)
    */
-  @SuppressWarnings("ArrayRecordComponent") // read at once and never kept: copies would only cost
+  @SuppressWarnings("ArrayRecordComponent") // the solver's own arrays, shared and never compared
   record Step(double length, double[] moved, double[] volumes, Crossing within, double next) {}
 
   /** Makes the stepper of a simulation. */

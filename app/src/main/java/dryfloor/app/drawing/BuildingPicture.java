@@ -1,6 +1,10 @@
 package dryfloor.app.drawing;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The building by itself, for a surface that has its own place for words and tables. Labels keep
@@ -10,23 +14,24 @@ public final class BuildingPicture {
 
   private static final double MARGIN = 64;
 
+  /** Radius of the target round what is looked at (points). */
+  private static final double TARGET = 24;
+
   /** Points for each metre, before the surface zooms. */
   private static final double SCALE = 140;
 
   private final Paper paper;
-  private final List<Shape> labels;
+  private final Map<Label.Owner, Label.Spot> places = new HashMap<>();
 
-  private BuildingPicture(Paper paper, List<Shape> labels) {
+  private BuildingPicture(Paper paper) {
     this.paper = paper;
-    this.labels = labels;
   }
 
-  /** The picture of a building, with the labels of a scene. */
+  /** The picture of a building, its labels placed as suits this scene best. */
   public static BuildingPicture of(Plan plan, Scene labelled) {
-    Paper paper = new Paper(plan, SCALE, MARGIN, MARGIN);
-    Sheet sheet = sheetOf(paper);
-    paint(paper, labelled, sheet);
-    return new BuildingPicture(paper, sheet.labels());
+    BuildingPicture picture = new BuildingPicture(new Paper(plan, SCALE, MARGIN, MARGIN));
+    paint(picture.paper, labelled, picture.sheet());
+    return picture;
   }
 
   static void paint(Paper paper, Scene scene, Sheet sheet) {
@@ -42,24 +47,39 @@ public final class BuildingPicture {
     pipes.label();
   }
 
-  private static Sheet sheetOf(Paper paper) {
-    return new Sheet(new Area(0, 0, paper.right() + MARGIN, paper.bottom() + MARGIN));
+  private Sheet sheet() {
+    return new Sheet(new Area(0, 0, width(), height()), places);
   }
 
-  /** The building with the water of a scene, without labels, in the order of painting. */
+  /**
+   * The building with the water of a scene, in the order of painting. A label stands where one of
+   * the same thing stood before.
+   */
   public List<Shape> shapes(Scene now) {
-    Sheet sheet = sheetOf(paper);
-    new BuildingPainter(paper, now, sheet).paint();
-    FlowPainter flows = new FlowPainter(paper, now, sheet);
-    flows.paintWetFloors();
-    new TankPainter(paper, now, sheet).paint();
-    new PipePainter(paper, now, sheet).paint();
-    flows.paint();
-    return sheet.shapes();
+    Sheet sheet = sheet();
+    paint(paper, now, sheet);
+    return sheet.all();
   }
 
-  public List<Shape> labels() {
-    return labels;
+  /** Where something of the drawing lies on the paper: its middle, by its id. */
+  public Optional<Point> place(String id) {
+    return paper.plan().place(id).map(paper::at);
+  }
+
+  /** A target round something of the drawing, to lead the eye there; nothing for what is not drawn. */
+  public List<Shape> target(String id) {
+    return place(id).stream()
+        .<Shape>flatMap(
+            at ->
+                Stream.of(
+                    new Shape.Circle(at, TARGET, Style.MARKED),
+                    new Shape.Circle(at, TARGET + 5, Style.MARKED)))
+        .toList();
+  }
+
+  /** The vessel, basin or run at or near a point of the paper, by its id. */
+  public Optional<String> idAt(double x, double y) {
+    return new Finder(paper).at(new Point(x, y));
   }
 
   /** Width of the paper (points). */

@@ -33,7 +33,7 @@ record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
    * @param dislike how much worse it is than the first wish (points² covered)
    * @param away whether it is so far off that a leader must show what it belongs to
    */
-  record Spot(List<Shape.Text> texts, double dislike, boolean away) {
+  record Spot(Wish wish, List<Shape.Text> texts, double dislike, boolean away) {
 
     Area area() {
       return texts.stream()
@@ -72,8 +72,21 @@ record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
   }
 
   private Spot spot(Wish wish, double dislike, boolean away) {
-    return new Spot(Sheet.stacked(lines, wish.top(), wish.anchor()), dislike, away);
+    return new Spot(wish, Sheet.stacked(lines, wish.top(), wish.anchor()), dislike, away);
   }
+
+  /** At a place that was found for another label of the same thing. */
+  Spot at(Spot known) {
+    return spot(known.wish(), known.dislike(), known.away());
+  }
+
+  /** What it belongs to, whatever it says. */
+  Owner owner() {
+    return new Owner(anchor, lines.getFirst().style());
+  }
+
+  /** What a label belongs to: something at a point, and what sort of thing is said of it. */
+  record Owner(Point anchor, Style style) {}
 
   /** A single line that belongs beside a point, so far from it (points). */
   static Label beside(String text, Point at, double clear, Style style) {

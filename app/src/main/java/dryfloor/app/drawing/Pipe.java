@@ -1,5 +1,6 @@
 package dryfloor.app.drawing;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -61,6 +62,14 @@ record Pipe(String run, List<Point> line, List<Fixture> fittings) {
         .mapToObj(i -> new Piece(line.get(i - 1), line.get(i)))
         .filter(piece -> piece.length() > 1e-9)
         .toList();
+  }
+
+  /** The middle of its longest piece. */
+  Point middle() {
+    return pieces().stream()
+        .max(Comparator.comparingDouble(Piece::length))
+        .map(Piece::middle)
+        .orElse(line.getFirst());
   }
 
   double length() {

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where everything is in the elevation, in metres, whatever the water does.
@@ -67,6 +68,26 @@ public record Plan(
         .max(Comparator.comparingDouble(Storey::elevation))
         .map(below -> Math.min(below.elevation() + below.height(), storey.elevation() - 0.05))
         .orElse(storey.elevation() - LOWEST_SLAB);
+  }
+
+  /** Where something lies (m): its middle, for a floor beside that. Nothing for what is not drawn, as a circuit. */
+  Optional<Point> place(String id) {
+    return Stream.of(
+            Optional.ofNullable(tanks.get(id))
+                .map(tank -> new Point(tank.middle(), (tank.rim() + tank.bottom()) / 2)),
+            room(id).map(r -> new Point((3 * r.left() + r.right()) / 4, r.floor().elevation())),
+            pipe(id).map(Pipe::middle),
+            fixture(id).map(Pipe.Fixture::at),
+            Optional.ofNullable(ends.get(id)))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  private Optional<Pipe.Fixture> fixture(String part) {
+    return pipes.stream()
+        .flatMap(pipe -> pipe.fittings().stream())
+        .filter(fixture -> fixture.id().equals(part))
+        .findFirst();
   }
 
   Optional<Room> room(String floor) {

@@ -3,7 +3,10 @@ package dryfloor.app.drawing;
 import dryfloor.app.drawing.Shape.Text.Anchor;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -31,9 +34,20 @@ final class Sheet {
   private final List<Area> better = new ArrayList<>();
   private final List<Area> busy = new ArrayList<>();
   private final Area bounds;
+  private final Map<Label.Owner, Label.Spot> places;
 
   Sheet(Area bounds) {
+    this(bounds, new HashMap<>());
+  }
+
+  /**
+   * A sheet on which labels stand where they stood before.
+   *
+   * @param places where they stood; those found anew are added
+   */
+  Sheet(Area bounds, Map<Label.Owner, Label.Spot> places) {
     this.bounds = bounds;
+    this.places = places;
   }
 
   void add(Shape shape) {
@@ -72,14 +86,21 @@ final class Sheet {
     if (label.lines().stream().allMatch(line -> line.text().isEmpty())) {
       return;
     }
-    Placed best = best(Stream.concat(label.places(), rings(label, 1, NEAR_RINGS)));
-    for (int ring = NEAR_RINGS + 1; ring <= MOST_RINGS && best.hits(); ring++) {
-      best = best(label.ring(ring));
-    }
+    Optional<Label.Spot> known = Optional.ofNullable(places.get(label.owner()));
+    Placed best = known.map(spot -> judged(label.at(spot))).orElseGet(() -> found(label));
+    places.putIfAbsent(label.owner(), best.spot());
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
     }
     best.texts().forEach(this::text);
+  }
+
+  private Placed found(Label label) {
+    Placed best = best(Stream.concat(label.places(), rings(label, 1, NEAR_RINGS)));
+    for (int ring = NEAR_RINGS + 1; ring <= MOST_RINGS && best.hits(); ring++) {
+      best = best(label.ring(ring));
+    }
+    return best;
   }
 
   private static Stream<Label.Spot> rings(Label label, int first, int last) {
@@ -109,15 +130,6 @@ final class Sheet {
     List<Shape> all = new ArrayList<>(shapes);
     all.addAll(labels);
     return all;
-  }
-
-  /** All but the labels. */
-  List<Shape> shapes() {
-    return List.copyOf(shapes);
-  }
-
-  List<Shape> labels() {
-    return List.copyOf(labels);
   }
 
   /** A place for a label and how good it is. */

@@ -24,6 +24,7 @@ public enum Style {
   SYMBOL_FILLED,
   BREAK_OPEN,
   FAILED,
+  MARKED,
   FLOW,
   FLOW_HEAD,
   SPILL,

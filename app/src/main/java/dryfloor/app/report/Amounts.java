@@ -97,6 +97,14 @@ public record Amounts(Units units) {
     };
   }
 
+  /** A flow (m³/s) at a moment: litres or gallons in a minute. */
+  public String flow(double flow) {
+    String text = wholeAboveTen(format().flow(flow)).replace("gal(US)", "gal");
+    int space = text.indexOf(' ');
+    double value = Double.parseDouble(text.substring(0, space));
+    return value < 1000 ? text : Math.round(value / 100) * 100 + text.substring(space);
+  }
+
   /** A time (s). */
   public String time(double seconds) {
     return Math.abs(seconds) < SOON ? "0 s" : format().time(seconds);

@@ -44,6 +44,12 @@ public final class NoAnswerWords {
         .replaceAll(found -> Matcher.quoteReplacement(wording.names().the(found.group(1))));
   }
 
+  /** The reason, what follows for now, and where to look. */
+  public String whole(String reason) {
+    List<String> all = advice(reason);
+    return Sentences.capital(reason(reason)) + ".\n" + all.getFirst() + "\n" + all.getLast();
+  }
+
   /** What the reader can do. */
   List<String> advice(String reason) {
     List<String> advice = new ArrayList<>();

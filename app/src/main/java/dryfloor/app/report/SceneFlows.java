@@ -1,5 +1,6 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.app.drawing.Scene;
 import dryfloor.model.element.Run;
@@ -8,11 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** The ledger as arrows of a picture. */
+/** Water that went its way, or goes it at a moment, as arrows of a picture. */
 final class SceneFlows {
 
   /** Less than this (m³) is not worth an arrow. */
   private static final double LEAST = 1e-5;
+
+  /** A slower flow (m³/s) is not worth an arrow: three litres in an hour. */
+  private static final double SLOWEST = 3e-3 / 3600;
 
   private final Wording wording;
 
@@ -22,6 +26,30 @@ final class SceneFlows {
 
   /** One arrow for each way that carried water, with what of it changed place. */
   List<Scene.Flow> of(Ledger ledger) {
+    return sums(ledger).entrySet().stream()
+        .filter(drawn -> drawn.getValue()[0] >= LEAST)
+        .map(drawn -> flow(drawn.getKey(), drawn.getValue()[1]))
+        .toList();
+  }
+
+  /** One arrow for each way that carries water at a moment, with how much of it in a minute. */
+  List<Scene.Flow> of(List<Flows.Flow> now) {
+    List<Ledger.Entry> inOneSecond =
+        now.stream()
+            .map(
+                flow ->
+                    new Ledger.Entry(
+                        flow.path(), flow.kind(), flow.from(), flow.to(), flow.rate(), 0))
+            .toList();
+    return sums(new Ledger(inOneSecond, List.of(), 1, 0)).entrySet().stream()
+        .filter(drawn -> drawn.getValue()[0] >= SLOWEST)
+        .map(
+            drawn ->
+                flow(drawn.getKey(), wording.amounts().flow(drawn.getValue()[0])))
+        .toList();
+  }
+
+  private Map<Arrow, double[]> sums(Ledger ledger) {
     Map<Arrow, double[]> volumes = new LinkedHashMap<>();
     for (Movement movement : Movements.of(ledger)) {
       kind(movement)
@@ -33,10 +61,7 @@ final class SceneFlows {
                 sums[1] += movement.moved();
               });
     }
-    return volumes.entrySet().stream()
-        .filter(drawn -> drawn.getValue()[0] >= LEAST)
-        .map(drawn -> flow(drawn.getKey(), drawn.getValue()[1]))
-        .toList();
+    return volumes;
   }
 
   /** All the water over one path in one way is one arrow. */
@@ -52,9 +77,14 @@ final class SceneFlows {
 
   /** Litres that only went round and round would drown those that were lost. */
   private Scene.Flow flow(Arrow arrow, double moved) {
-    String back = arrow.kind() == Scene.Flow.Kind.PIPE_BACKWARDS ? " back" : "";
-    String text =
-        wording.amounts().isWorthTelling(moved) ? wording.amounts().volume(moved) + back : "";
+    return flow(
+        arrow,
+        wording.amounts().isWorthTelling(moved) ? wording.amounts().volume(moved) : "");
+  }
+
+  private static Scene.Flow flow(Arrow arrow, String amount) {
+    boolean back = arrow.kind() == Scene.Flow.Kind.PIPE_BACKWARDS && !amount.isEmpty();
+    String text = amount + (back ? " back" : "");
     return new Scene.Flow(arrow.path(), arrow.kind(), arrow.from(), arrow.to(), text);
   }
 

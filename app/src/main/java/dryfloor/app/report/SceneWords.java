@@ -4,6 +4,7 @@ import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.Style;
+import dryfloor.model.element.Floor;
 import dryfloor.model.part.Part;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -17,6 +18,9 @@ public final class SceneWords {
 
   /** So many moments have room beside a picture; of longer stories only the turns are told. */
   private static final int ROOM = 14;
+
+  /** Less than this (m) is no change of level. */
+  private static final double SHOWS = 5e-4;
 
   private final Wording wording;
   private final Outcome outcome;
@@ -41,12 +45,29 @@ public final class SceneWords {
   }
 
   /**
-   * The scene at a moment on the way (s after the failure): levels as they stand then, floors that
-   * are wet by then, parts in the state that they have come to.
+   * The same scene at a moment on the way (s after the failure): levels as they stand then, floors
+   * that are wet by then, parts in the state that they have come to, and what flows.
    */
-  public static Scene at(
-      double moment, Wording wording, String title, List<String> failed, Outcome outcome) {
-    return new SceneWords(wording, outcome, OptionalDouble.of(moment)).scene(title, failed);
+  static Scene at(double moment, Wording wording, Scene end, Outcome outcome) {
+    return new SceneWords(wording, outcome, OptionalDouble.of(moment)).onTheWayTo(end, moment);
+  }
+
+  private Scene onTheWayTo(Scene end, double time) {
+    return new Scene(
+        end.title(),
+        end.subtitle(),
+        end.sign(),
+        end.verdict(),
+        end.sentence(),
+        waters(),
+        wet(),
+        new SceneFlows(wording).of(outcome.trajectory().flowsAt(time)),
+        states(end.failed()),
+        end.failed(),
+        end.story(),
+        end.levels(),
+        end.heights(),
+        end.closing());
   }
 
   private boolean hasHappened(double time) {
@@ -105,13 +126,34 @@ public final class SceneWords {
     return waters;
   }
 
+  /** What became of a vessel's water, at the end in litres, on the way by how its level stands. */
+  private String note(Outcome.VesselOutcome vessel) {
+    return moment.isEmpty() ? finalNote(vessel) : presentNote(vessel, level(vessel));
+  }
+
+  private String presentNote(Outcome.VesselOutcome vessel, double level) {
+    double change = level - vessel.levelBefore();
+    if (level - vessel.bottom() < SHOWS && Math.abs(change) < SHOWS) {
+      return "";
+    }
+    String moved =
+        Math.abs(change) < SHOWS
+            ? "no change"
+            : amounts.levelChange(change).replace("-", "−");
+    return moved + belowRim(vessel.rim() - level);
+  }
+
+  private String belowRim(double left) {
+    return left > SHOWS ? "\n" + amounts.level(left) + " below rim" : "\nfull to the rim";
+  }
+
   private double level(Outcome.VesselOutcome vessel) {
     return moment.isEmpty()
         ? vessel.levelAfter()
         : outcome.trajectory().levelAt(moment.getAsDouble(), vessel.id());
   }
 
-  private String note(Outcome.VesselOutcome vessel) {
+  private String finalNote(Outcome.VesselOutcome vessel) {
     double gained = vessel.volumeAfter() - vessel.volumeBefore();
     String change =
         !amounts.isWorthTelling(gained)
@@ -121,7 +163,7 @@ public final class SceneWords {
     if (!amounts.isWorthTelling(vessel.volumeAfter())) {
       return amounts.isWorthTelling(gained) ? change + ", empty" : "";
     }
-    return change + (left > 5e-4 ? "\n" + amounts.level(left) + " below rim" : "\nfull to the rim");
+    return change + belowRim(left);
   }
 
   private Map<String, String> wet() {
@@ -129,17 +171,29 @@ public final class SceneWords {
     for (Outcome.FloorOutcome floor : outcome.floors()) {
       if ((floor.received() > 0 || floor.firstWet().isPresent())
           && hasHappened(floor.firstWet().orElse(0))) {
-        String depth = floor.depth() >= 5e-4 ? ", " + amounts.level(floor.depth()) + " deep" : "";
-        wet.put(
-            floor.id(),
-            "WET  "
-                + wording.names().label(floor.id())
-                + ": "
-                + amounts.volume(floor.received())
-                + depth);
+        wet.put(floor.id(), "WET  " + wording.names().label(floor.id()) + amount(floor));
       }
     }
     return wet;
+  }
+
+  /** How much there is of it at the end; on the way only how deep it stands. */
+  private String amount(Outcome.FloorOutcome floor) {
+    if (moment.isPresent()) {
+      double level = outcome.trajectory().levelAt(moment.getAsDouble(), floor.id());
+      double depth = level - elevation(floor.id());
+      return depth >= SHOWS ? ": " + amounts.level(depth) + " deep" : "";
+    }
+    String depth = floor.depth() >= SHOWS ? ", " + amounts.level(floor.depth()) + " deep" : "";
+    return ": " + amounts.volume(floor.received()) + depth;
+  }
+
+  private double elevation(String floor) {
+    return wording.installation().floors().stream()
+        .filter(f -> f.id().equals(floor))
+        .mapToDouble(Floor::elevation)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** What became of the parts; the last word about each counts. */

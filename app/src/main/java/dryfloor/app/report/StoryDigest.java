@@ -28,8 +28,9 @@ public final class StoryDigest {
    * A moment of the story.
    *
    * @param time as it is spoken
+   * @param event that is told
    */
-  public record Moment(String time, String sentence) {}
+  public record Moment(String time, String sentence, StoryEvent event) {}
 
   /** What makes two events the same. */
   private record Kind(StoryEvent.What what, String subject, String other) {
@@ -50,14 +51,15 @@ public final class StoryDigest {
       if (all.size() <= FEW || number <= TOLD) {
         boolean last = all.size() > FEW && number == TOLD;
         moments.add(
-            new Told(amounts.time(event.time()), sentence.of(event), last ? further(all) : ""));
+            new Told(
+                event, amounts.time(event.time()), sentence.of(event), last ? further(all) : ""));
       }
     }
     return onceForAll(moments);
   }
 
   /** A moment and how often it happens again. */
-  private record Told(String time, String sentence, String again) {}
+  private record Told(StoryEvent event, String time, String sentence, String again) {}
 
   /** What follows in one breath, and happens again as often, is said to do so once. */
   private static List<Moment> onceForAll(List<Told> told) {
@@ -70,7 +72,7 @@ public final class StoryDigest {
               && told.get(i + 1).time().equals(here.time())
               && told.get(i + 1).again().equals(here.again());
       String again = here.again().isEmpty() ? "" : (goesOn ? " All this" : " This") + here.again();
-      moments.add(new Moment(here.time(), here.sentence() + (next ? "" : again)));
+      moments.add(new Moment(here.time(), here.sentence() + (next ? "" : again), here.event()));
       goesOn = next;
     }
     return moments;

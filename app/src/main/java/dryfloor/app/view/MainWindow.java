@@ -1,23 +1,19 @@
 package dryfloor.app.view;
 
-import dryfloor.analysis.failure.FailureNames;
-import dryfloor.analysis.failure.FailureTraits;
-import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.app.drawing.BuildingPicture;
-import dryfloor.app.drawing.Plan;
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.Shape;
-import dryfloor.app.report.Answer;
-import dryfloor.app.report.SceneWords;
-import dryfloor.app.report.Wording;
 import dryfloor.app.view.panel.FailureListPanel;
 import dryfloor.app.view.panel.StoryPanel;
+import dryfloor.app.view.panel.WayWords;
+import dryfloor.app.view.picture.FlowTip;
 import dryfloor.app.view.picture.PictureView;
+import dryfloor.app.view.time.LevelChart;
+import dryfloor.app.view.time.Playback;
+import dryfloor.app.view.time.TimeLine;
 import dryfloor.app.view.work.Answers;
 import dryfloor.app.view.work.Work;
-import dryfloor.model.Installation;
-import dryfloor.model.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +24,9 @@ import javafx.scene.control.MenuBar;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SplitPane;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
 
 /** One window: the failures on the left, the building in the middle, the story on the right. */
 final class MainWindow {
@@ -36,18 +34,24 @@ final class MainWindow {
   private final Work work;
   private final BorderPane root = new BorderPane();
   private final PictureView picture = new PictureView();
-  private final StoryPanel story = new StoryPanel();
+  private final Looks looks;
+  private final Playback playback;
+  private final TimeLine timeLine;
+  private final StoryPanel story;
+  private final LevelChart chart;
+  private Optional<Showing> showing = Optional.empty();
 
-  /** What is shown: an outcome and what it is called. */
-  private record Shown(
-      Installation drawing, String title, List<String> failed, Outcome outcome, String word) {}
-
-  MainWindow(Work work) {
+  MainWindow(Work work, Looks looks) {
     this.work = work;
-    FailureListPanel failures = new FailureListPanel(work);
+    this.looks = looks;
+    playback = new Playback(work);
+    timeLine = new TimeLine(work, playback);
+    story = new StoryPanel(work, playback);
+    chart = new LevelChart(work, story.levels().ticked());
+    FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
-    SplitPane middle = new SplitPane(failures, picture, story);
+    SplitPane middle = new SplitPane(failures, new BorderPane(picture, null, null, new VBox(chart, timeLine), null), story);
     middle.setDividerPositions(0.22, 0.76);
     SplitPane.setResizableWithParent(failures, false);
     SplitPane.setResizableWithParent(story, false);
@@ -55,7 +59,15 @@ final class MainWindow {
     root.setTop(menus());
     work.answers().addListener((answers, before, now) -> show());
     work.chosen().addListener((failure, before, now) -> show());
-    work.moment().addListener((moment, before, now) -> show());
+    work.moment().addListener((moment, before, now) -> showMoment());
+    story.story().told().addListener((told, before, now) -> showMoment());
+    looks.units().addListener((units, before, now) -> show());
+    looks.dark().addListener((dark, before, now) -> showLooks());
+    looks.letters().addListener((letters, before, now) -> showLooks());
+    root.getStylesheets().add(MainWindow.class.getResource("view.css").toExternalForm());
+    FlowTip tip = new FlowTip(picture);
+    picture.addEventHandler(MouseEvent.MOUSE_MOVED, event -> tellFlow(tip, event));
+    showLooks();
     show();
   }
 
@@ -77,7 +89,8 @@ final class MainWindow {
             item("menu.view.fit", "Shortcut+0", picture::showAll),
             item("menu.view.closer", "Shortcut+PLUS", picture::closer),
             item("menu.view.farther", "Shortcut+MINUS", picture::farther));
-    return new MenuBar(edit, view);
+    view.getItems().addAll(new LooksMenu(looks).items());
+    return new MenuBar(edit, view, time());
   }
 
   private static MenuItem item(String key, String keys, Runnable action) {
@@ -87,56 +100,72 @@ final class MainWindow {
     return item;
   }
 
+  private Menu time() {
+    return new Menu(
+        Words.of("menu.time"),
+        null,
+        item("time.play.or.pause", "Shortcut+P", playback::playOrPause),
+        item("time.previous", "Alt+LEFT", playback::previous),
+        item("time.next", "Alt+RIGHT", playback::next),
+        item("time.start", "Alt+HOME", () -> playback.goTo(0)),
+        item("time.end", "Alt+END", () -> playback.goTo(Double.POSITIVE_INFINITY)));
+  }
+
+  /** Another answer: told, painted and put on the line of time anew. */
   private void show() {
-    shown().ifPresent(this::show);
-  }
-
-  private void show(Shown shown) {
-    Wording wording = Wording.of(shown.drawing(), Units.METRIC);
-    Scene end = SceneWords.of(wording, shown.title(), shown.failed(), shown.outcome());
-    double moment = work.moment().get();
-    Scene now =
-        Double.isInfinite(moment)
-            ? end
-            : SceneWords.at(moment, wording, shown.title(), shown.failed(), shown.outcome());
-    BuildingPicture building = BuildingPicture.of(Plan.of(shown.drawing()), end);
-    List<Shape> shapes = new ArrayList<>(building.shapes(now));
-    shapes.addAll(building.labels());
-    picture.show(shapes, building.width(), building.height());
-    story.show(end, shown.word());
-  }
-
-  private Optional<Shown> shown() {
-    if (!(work.answers().get() instanceof Answers.Known known)) {
-      return Optional.empty();
+    if (work.answers().get() instanceof Answers.Known known) {
+      Showing next = Showing.of(known, work.chosenResult(), looks.units().get());
+      showing = Optional.of(next);
+      timeLine.show(next.film());
+      chart.show(next.film());
+      next.silence()
+          .ifPresentOrElse(
+              silence ->
+                  story.show(next.film(), next.word(), silence.title(), silence.reason()),
+              () -> story.show(next.film(), next.word()));
+      showMoment();
     }
-    Installation drawing = known.installation();
-    Outcome normal = known.sweep().normal();
-    return Optional.of(
-        work.chosenResult()
-            .flatMap(result -> failed(drawing, result))
-            .orElseGet(
-                () ->
-                    new Shown(
-                        drawing,
-                        Words.of("list.normal"),
-                        List.of(),
-                        normal,
-                        Answer.of(normal).word())));
   }
 
-  private static Optional<Shown> failed(Installation drawing, FailureResult result) {
-    return switch (result) {
-      case FailureResult.Answered answered ->
-          Optional.of(
-              new Shown(
-                  drawing,
-                  FailureNames.name(answered.failure(), drawing),
-                  FailureTraits.components(answered.failure()),
-                  answered.outcome(),
-                  Answer.of(answered.outcome()).word()));
-      case FailureResult.Unanswered unanswered -> Optional.empty();
-      case FailureResult.Skipped skipped -> Optional.empty();
-    };
+  /** Another moment: only what moves is painted anew. */
+  private void showMoment() {
+    showing.ifPresent(
+        shown -> {
+          Scene now = shown.film().at(work.moment().get());
+          List<Shape> shapes = new ArrayList<>(shown.building().shapes(now));
+          Optional.ofNullable(story.story().told().get())
+              .ifPresent(told -> shapes.addAll(target(shown.building(), told.event())));
+          picture.show(shapes, shown.building().width(), shown.building().height());
+          story.showMoment(now, shown.film());
+        });
+  }
+
+  /** Where a sentence of the story belongs: what it happened to, or the other that matters. */
+  private static List<Shape> target(BuildingPicture building, StoryEvent event) {
+    List<Shape> target = building.target(event.subject());
+    return target.isEmpty() ? building.target(event.other()) : target;
+  }
+
+  /** What flows in the run under the mouse, in words. */
+  private void tellFlow(FlowTip tip, MouseEvent event) {
+    showing.ifPresent(
+        shown ->
+            tip.show(
+                shown
+                    .building()
+                    .idAt(picture.paperX(event.getX()), picture.paperY(event.getY()))
+                    .flatMap(
+                        id ->
+                            WayWords.of(
+                                shown.film().at(work.moment().get()),
+                                shown.film().wording().names(),
+                                id)),
+                event.getScreenX(),
+                event.getScreenY()));
+  }
+
+  private void showLooks() {
+    root.setStyle("-fx-font-size: " + looks.letters().get() + "px;");
+    picture.setDark(looks.dark().get());
   }
 }

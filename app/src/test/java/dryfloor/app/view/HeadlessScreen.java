@@ -11,6 +11,7 @@ import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
@@ -111,6 +112,16 @@ final class HeadlessScreen implements AutoCloseable {
           robot.mouseMove(at);
           robot.mouseClick(MouseButton.PRIMARY);
           return at;
+        });
+  }
+
+  /** Presses and lets go of a key. */
+  void press(KeyCode key) {
+    onScreen(
+        () -> {
+          Robot robot = new Robot();
+          robot.keyType(key);
+          return key;
         });
   }
 

@@ -4,91 +4,132 @@ import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.app.report.Answer;
+import dryfloor.app.report.ListedFailure;
+import dryfloor.app.report.Wording;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.work.Answers;
+import dryfloor.app.view.work.Belonging;
+import dryfloor.app.view.work.FailureFilter;
 import dryfloor.app.view.work.Work;
-import dryfloor.model.Installation;
+import dryfloor.model.unit.Units;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.collections.transformation.FilteredList;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
-import javafx.scene.control.TextField;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Every failure, worst first, with its verdict as a sign and a word; normal operation on top. */
 public final class FailureListPanel extends VBox {
 
-  /** A line of the list. */
-  private record Line(Optional<String> failure, String sign, String text) {}
+  /** A line of the list; nothing is listed but normal operation where there is no result. */
+  record Line(Optional<FailureResult> result, Optional<ListedFailure> listed) {
+
+    Optional<String> failure() {
+      return result.map(answer -> FailureNames.id(answer.failure()));
+    }
+
+    /** All that it says, as text. */
+    String said() {
+      return listed
+          .map(line -> line.name() + " " + line.where() + " " + line.answer().word())
+          .orElseGet(() -> Words.of("list.normal"));
+    }
+  }
 
   private final Work work;
+  private final ObservableValue<Units> units;
   private final ObservableList<Line> lines = FXCollections.observableArrayList();
   private final FilteredList<Line> shown = new FilteredList<>(lines);
   private final ListView<Line> list = new ListView<>(shown);
+  private final FailureFilterBar filters = new FailureFilterBar();
   private final Label state = new Label();
+  private Belonging belonging;
+
+  /** Whether the lines are being changed: what the list selects by itself then is no choice. */
+  private boolean filling;
 
   /** The list of what this window works on. */
-  public FailureListPanel(Work work) {
+  public FailureListPanel(Work work, ObservableValue<Units> units) {
     super(8);
     this.work = work;
+    this.units = units;
+    belonging = new Belonging(work.installation().get());
     Label title = new Label(Words.of("list.title"));
     title.getStyleClass().add("title-4");
-    TextField search = new TextField();
-    search.setId("search");
-    search.setPromptText(Words.of("list.search"));
-    search.textProperty().addListener((text, before, now) -> filter(now));
     state.setWrapText(true);
+    state.setMinHeight(USE_PREF_SIZE);
     state.setId("list-state");
     list.setId("failures");
+    list.getStyleClass().add("failure-list");
     list.setAccessibleText(Words.of("list.title"));
-    list.setCellFactory(view -> new Cell());
+    list.setPlaceholder(new Label(Words.of("list.none")));
+    list.setCellFactory(view -> new FailureCell());
     list.getSelectionModel()
         .selectedItemProperty()
         .addListener((line, before, now) -> Optional.ofNullable(now).ifPresent(this::choose));
     VBox.setVgrow(list, Priority.ALWAYS);
-    getChildren().addAll(title, search, list, state);
+    getChildren().addAll(title, filters, list, state);
+    filters.filter().addListener((filter, before, now) -> narrow(now));
+    units.addListener((property, before, now) -> show());
     work.answers().addListener((answers, before, now) -> show());
     work.installation().addListener((drawing, before, now) -> tellState());
+    work.chosen().addListener((failure, before, now) -> select());
     show();
   }
 
   private void choose(Line line) {
-    if (!line.failure().equals(work.chosen().get())) {
+    if (!filling && !line.failure().equals(work.chosen().get())) {
       work.choose(line.failure());
     }
   }
 
-  private void filter(String text) {
-    String wanted = text.strip().toLowerCase(Locale.ROOT);
-    shown.setPredicate(line -> line.text().toLowerCase(Locale.ROOT).contains(wanted));
-  }
-
-  private void show() {
-    Optional<String> chosen = work.chosen().get();
-    if (work.answers().get() instanceof Answers.Known known) {
-      Installation drawing = known.installation();
-      lines.setAll(new Line(Optional.empty(), "", Words.of("list.normal")));
-      known.sweep().worstFirst().forEach(result -> lines.add(line(result, drawing)));
-    }
-    lines.stream()
-        .filter(line -> line.failure().equals(chosen))
-        .findFirst()
-        .ifPresent(list.getSelectionModel()::select);
+  private void narrow(FailureFilter filter) {
+    filling = true;
+    shown.setPredicate(
+        line ->
+            line.result()
+                .map(
+                    result ->
+                        filter.shows(
+                            result.failure(), Answer.of(result), line.said(), belonging))
+                .orElse(true));
+    filling = false;
+    select();
     tellState();
   }
 
-  private static Line line(FailureResult result, Installation drawing) {
-    Answer answer = Answer.of(result);
-    return new Line(
-        Optional.of(FailureNames.id(result.failure())),
-        answer.sign(true) + " " + answer.word(),
-        FailureNames.name(result.failure(), drawing));
+  private void show() {
+    if (work.answers().get() instanceof Answers.Known known) {
+      SweepResult sweep = known.sweep();
+      Wording wording = Wording.of(known.installation(), units.getValue());
+      belonging = new Belonging(known.installation());
+      List<Line> all = new ArrayList<>();
+      all.add(new Line(Optional.empty(), Optional.empty()));
+      for (FailureResult result : sweep.worstFirst()) {
+        ListedFailure listed = ListedFailure.of(wording, result, sweep.normal());
+        all.add(new Line(Optional.of(result), Optional.of(listed)));
+      }
+      filling = true;
+      lines.setAll(all);
+      filters.show(sweep);
+      filling = false;
+    }
+    select();
+    tellState();
+  }
+
+  private void select() {
+    Optional<String> chosen = work.chosen().get();
+    shown.stream()
+        .filter(line -> line.failure().equals(chosen))
+        .findFirst()
+        .ifPresent(list.getSelectionModel()::select);
   }
 
   private void tellState() {
@@ -96,34 +137,11 @@ public final class FailureListPanel extends VBox {
         switch (work.answers().get()) {
           case Answers.Awaited awaited -> Words.of("list.waiting");
           case Answers.Known known ->
-              work.isStale() ? Words.of("list.stale") : count(known.sweep());
+              work.isStale()
+                  ? Words.of("list.stale")
+                  : Words.of("list.shown", shown.size() - 1, lines.size() - 1);
           case Answers.Faulty faulty -> faulty.findings().getFirst().message();
           case Answers.Unsettled unsettled -> unsettled.reason();
         });
-  }
-
-  private static String count(SweepResult sweep) {
-    List<Answer> answers = sweep.results().stream().map(Answer::of).toList();
-    return Words.of(
-        "list.count",
-        answers.size(),
-        count(answers, Answer.WET),
-        count(answers, Answer.CAUGHT),
-        count(answers, Answer.DRY));
-  }
-
-  private static long count(List<Answer> answers, Answer wanted) {
-    return answers.stream().filter(wanted::equals).count();
-  }
-
-  /** Shows one line. */
-  private static final class Cell extends ListCell<Line> {
-    @Override
-    protected void updateItem(Line line, boolean empty) {
-      super.updateItem(line, empty);
-      setText(empty || line == null ? "" : (line.sign() + "  " + line.text()).strip());
-      setWrapText(true);
-      setPrefWidth(0);
-    }
   }
 }

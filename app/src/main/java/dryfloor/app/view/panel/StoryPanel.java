@@ -1,67 +1,99 @@
 package dryfloor.app.view.panel;
 
 import dryfloor.app.drawing.Scene;
+import dryfloor.app.report.Answer;
+import dryfloor.app.report.MovingScene;
 import dryfloor.app.view.Words;
+import dryfloor.app.view.time.Playback;
+import dryfloor.app.view.work.Work;
 import java.util.List;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The verdict in one sentence, what happened in order, and the levels. */
-public final class StoryPanel extends ScrollPane {
+/** The verdict in one sentence; what happened in order, the levels, and the ways of the water. */
+public final class StoryPanel extends VBox {
 
-  private final Label verdict = new Label();
-  private final Label sentence = new Label();
-  private final VBox moments = new VBox(6);
-  private final VBox levels = new VBox(4);
+  private final Work work;
+  private final Label verdict = wrapped("verdict");
+  private final Label title = wrapped("shown");
+  private final Label sentence = wrapped("sentence");
+  private final StoryList story;
+  private final LevelTable levels;
+  private final WayList ways;
 
   /** An empty story. */
-  public StoryPanel() {
-    verdict.setId("verdict");
+  public StoryPanel(Work work, Playback playback) {
+    super(8);
+    this.work = work;
+    story = new StoryList(work, playback);
+    levels = new LevelTable(work);
+    ways = new WayList();
     verdict.getStyleClass().add("title-3");
-    sentence.setId("sentence");
-    VBox all = new VBox(10, verdict, sentence, heading("story.title"), moments);
-    all.getChildren().addAll(heading("story.levels"), levels);
-    for (Label label : List.of(verdict, sentence)) {
-      label.setWrapText(true);
-    }
-    setContent(all);
-    setFitToWidth(true);
-    setHbarPolicy(ScrollBarPolicy.NEVER);
+    title.getStyleClass().add("text-bold");
+    TabPane tabs =
+        new TabPane(
+            tab("story.title", story), tab("story.levels", levels), tab("story.ways", ways));
+    tabs.setId("story-tabs");
+    tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
+    VBox.setVgrow(tabs, Priority.ALWAYS);
+    getChildren().addAll(verdict, title, sentence, tabs);
   }
 
-  private static Label heading(String key) {
-    Label heading = new Label(Words.of(key));
-    heading.getStyleClass().add("title-4");
-    return heading;
-  }
-
-  /**
-   * Tells a scene.
-   *
-   * @param word of the verdict
-   */
-  public void show(Scene scene, String word) {
-    verdict.setText(scene.sign() + " " + word + "  " + scene.subtitle());
-    sentence.setText(scene.sentence());
-    moments
-        .getChildren()
-        .setAll(
-            scene.story().stream()
-                .map(moment -> wrapped(moment.time() + "  " + moment.sentence()))
-                .toList());
-    levels
-        .getChildren()
-        .setAll(
-            scene.levels().stream()
-                .map(
-                    line -> wrapped(line.name() + "  " + line.before() + " \u2192 " + line.after()))
-                .toList());
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
+  private static Label wrapped(String id) {
+    Label label = new Label();
+    label.setId(id);
     label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
     return label;
+  }
+
+  private static Tab tab(String key, Region content) {
+    return new Tab(Words.of(key), content);
+  }
+
+  /** Tells a failure from its beginning to its end. */
+  public void show(MovingScene film, Answer word) {
+    Scene end = film.end();
+    verdict.setText(end.sign() + " " + word.word());
+    FailureCell.dress(verdict, word);
+    title.setText(end.subtitle());
+    String told = end.sentence();
+    sentence.setText(told.startsWith(word.word() + ": ") ? capital(told.substring(word.word().length() + 2)) : told);
+    story.show(film.story());
+    levels.show(film);
+  }
+
+  private static String capital(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+
+  /** Tells why there is no story. */
+  public void show(MovingScene normal, Answer word, String failure, String reason) {
+    verdict.setText(word.sign(true) + " " + word.word());
+    FailureCell.dress(verdict, word);
+    title.setText(failure);
+    sentence.setText(reason);
+    story.show(List.of());
+    levels.show(normal);
+  }
+
+  /** Tells how things stand at the moment that is looked at. */
+  public void showMoment(Scene now, MovingScene film) {
+    levels.showMoment(film);
+    ways.show(now, film, Double.isInfinite(work.moment().get()));
+  }
+
+  /** The vessels whose levels are to be seen over time. */
+  public LevelTable levels() {
+    return levels;
+  }
+
+  /** What happened. */
+  public StoryList story() {
+    return story;
   }
 }

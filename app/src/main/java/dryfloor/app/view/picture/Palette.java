@@ -97,6 +97,7 @@ record Palette(
       case SYMBOL_FILLED -> area(ink);
       case BREAK_OPEN -> edged(room, unknown, 2.4);
       case FAILED -> line(wet, 2.2, 3.0, 2.0);
+      case MARKED -> line(ink, 2);
       case FLOW -> line(strongWater, 3.4);
       case FLOW_HEAD -> edged(strongWater, room, 0.8);
       case SPILL -> line(wet, 2.6, 2.5, 3.0);

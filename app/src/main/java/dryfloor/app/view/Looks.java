@@ -1,0 +1,69 @@
+package dryfloor.app.view;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import dryfloor.model.unit.Units;
+import javafx.application.Application;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.text.Font;
+
+/** How the program looks to its reader: light or dark, in which units, with how large letters. */
+public final class Looks {
+
+  /** Letters of the theme (points) where the system asks for its usual size. */
+  private static final double USUAL = 14;
+
+  /** The usual size of a system's own letters (points). */
+  private static final double SYSTEM_USUAL = 13;
+
+  private static final double SMALLEST = 10;
+  private static final double LARGEST = 32;
+  private static final double ONE_STEP = 1.15;
+
+  private final BooleanProperty dark = new SimpleBooleanProperty(false);
+  private final ObjectProperty<Units> units = new SimpleObjectProperty<>(Units.METRIC);
+  private final DoubleProperty letters =
+      new SimpleDoubleProperty(limited(USUAL * Font.getDefault().getSize() / SYSTEM_USUAL));
+
+  /** Light and metric, with letters as large as the system's. */
+  public Looks() {
+    dark.addListener((property, before, now) -> useTheme());
+  }
+
+  /** Puts the theme on every window of the program. */
+  void useTheme() {
+    Application.setUserAgentStylesheet(
+        (dark.get() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
+  }
+
+  /** Whether letters are light on dark ground. */
+  public BooleanProperty dark() {
+    return dark;
+  }
+
+  public ObjectProperty<Units> units() {
+    return units;
+  }
+
+  /** Size of the letters (points). */
+  public DoubleProperty letters() {
+    return letters;
+  }
+
+  void largerLetters() {
+    letters.set(limited(letters.get() * ONE_STEP));
+  }
+
+  void smallerLetters() {
+    letters.set(limited(letters.get() / ONE_STEP));
+  }
+
+  private static double limited(double size) {
+    return Math.clamp(size, SMALLEST, LARGEST);
+  }
+}
