@@ -66,7 +66,9 @@ public final class BuildingPicture {
     return paper.plan().place(id).map(paper::at);
   }
 
-  /** A target round something of the drawing, to lead the eye there; nothing for what is not drawn. */
+  /**
+   * A target round something of the drawing, to lead the eye there; nothing for what is not drawn.
+   */
   public List<Shape> target(String id) {
     return place(id).stream()
         .<Shape>flatMap(

@@ -70,7 +70,10 @@ public record Plan(
         .orElse(storey.elevation() - LOWEST_SLAB);
   }
 
-  /** Where something lies (m): its middle, for a floor beside that. Nothing for what is not drawn, as a circuit. */
+  /**
+   * Where something lies (m): its middle, for a floor beside that. Nothing for what is not drawn,
+   * as a circuit.
+   */
   Optional<Point> place(String id) {
     return Stream.of(
             Optional.ofNullable(tanks.get(id))

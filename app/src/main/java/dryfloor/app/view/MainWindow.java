@@ -51,7 +51,9 @@ final class MainWindow {
     FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
-    SplitPane middle = new SplitPane(failures, new BorderPane(picture, null, null, new VBox(chart, timeLine), null), story);
+    SplitPane middle =
+        new SplitPane(
+            failures, new BorderPane(picture, null, null, new VBox(chart, timeLine), null), story);
     middle.setDividerPositions(0.22, 0.76);
     SplitPane.setResizableWithParent(failures, false);
     SplitPane.setResizableWithParent(story, false);
@@ -120,8 +122,7 @@ final class MainWindow {
       chart.show(next.film());
       next.silence()
           .ifPresentOrElse(
-              silence ->
-                  story.show(next.film(), next.word(), silence.title(), silence.reason()),
+              silence -> story.show(next.film(), next.word(), silence.title(), silence.reason()),
               () -> story.show(next.film(), next.word()));
       showMoment();
     }

@@ -39,8 +39,7 @@ class ScreensTest {
           withChart(screen, name);
         }
       }
-      assertThat(HeadlessScreen.onScreen(() -> screen.scene().getRoot().getStyle()))
-          .contains("28");
+      assertThat(HeadlessScreen.onScreen(() -> screen.scene().getRoot().getStyle())).contains("28");
     }
   }
 

@@ -15,9 +15,7 @@ final class FailureCell extends WrappedCell<FailureListPanel.Line> {
 
   @Override
   List<Region> parts(FailureListPanel.Line line) {
-    return line.listed()
-        .map(FailureCell::parts)
-        .orElseGet(() -> List.of(wrapped(line.said())));
+    return line.listed().map(FailureCell::parts).orElseGet(() -> List.of(wrapped(line.said())));
   }
 
   private static List<Region> parts(ListedFailure listed) {

@@ -62,7 +62,10 @@ public final class StoryPanel extends VBox {
     FailureCell.dress(verdict, word);
     title.setText(end.subtitle());
     String told = end.sentence();
-    sentence.setText(told.startsWith(word.word() + ": ") ? capital(told.substring(word.word().length() + 2)) : told);
+    sentence.setText(
+        told.startsWith(word.word() + ": ")
+            ? capital(told.substring(word.word().length() + 2))
+            : told);
     story.show(film.story());
     levels.show(film);
   }

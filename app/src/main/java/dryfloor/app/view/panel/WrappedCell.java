@@ -54,7 +54,9 @@ abstract class WrappedCell<T> extends ListCell<T> {
     if (getGraphic() == null) {
       return super.computePrefHeight(width);
     }
-    double wide = Math.max(1, getListView().getWidth() - SCROLL_BAR - snappedLeftInset() - snappedRightInset());
+    double wide =
+        Math.max(
+            1, getListView().getWidth() - SCROLL_BAR - snappedLeftInset() - snappedRightInset());
     return content.prefHeight(wide) + snappedTopInset() + snappedBottomInset();
   }
 }

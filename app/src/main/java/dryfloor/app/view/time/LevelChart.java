@@ -109,7 +109,8 @@ public final class LevelChart extends VBox {
   }
 
   private String text(MovingScene shown, Outcome.VesselOutcome vessel, double moment) {
-    double level = shown.outcome().trajectory().levelAt(Math.min(moment, shown.duration()), vessel.id());
+    double level =
+        shown.outcome().trajectory().levelAt(Math.min(moment, shown.duration()), vessel.id());
     String name = shown.wording().names().label(vessel.id());
     return belowRim.isSelected()
         ? Words.of(

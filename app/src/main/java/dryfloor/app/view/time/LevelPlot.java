@@ -154,8 +154,7 @@ final class LevelPlot extends Region {
       Label mark = marks.get(i);
       mark.autosize();
       mark.relocate(
-          Math.max(0, inset() - mark.getWidth() - 4),
-          y(markLevels.get(i)) - mark.getHeight() / 2);
+          Math.max(0, inset() - mark.getWidth() - 4), y(markLevels.get(i)) - mark.getHeight() / 2);
     }
   }
 }

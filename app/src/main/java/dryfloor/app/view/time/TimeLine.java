@@ -50,7 +50,8 @@ public final class TimeLine extends VBox {
             play,
             button("previous-event", "\u25C0|", "time.previous", playback::previous),
             button("next-event", "|\u25B6", "time.next", playback::next),
-            button("end", "\u25B6\u25B6|", "time.end", () -> playback.goTo(Double.POSITIVE_INFINITY)),
+            button(
+                "end", "\u25B6\u25B6|", "time.end", () -> playback.goTo(Double.POSITIVE_INFINITY)),
             moment,
             event);
     buttons.setAlignment(Pos.CENTER_LEFT);

@@ -37,7 +37,17 @@ final class Track extends Region {
   private final Line line = new Line();
   private final Line past = new Line();
   private final Polygon handle =
-      new Polygon(-HANDLE, -HANDLE, HANDLE, -HANDLE, HANDLE, HANDLE / 2, 0, HANDLE * 1.6, -HANDLE, HANDLE / 2);
+      new Polygon(
+          -HANDLE,
+          -HANDLE,
+          HANDLE,
+          -HANDLE,
+          HANDLE,
+          HANDLE / 2,
+          0,
+          HANDLE * 1.6,
+          -HANDLE,
+          HANDLE / 2);
 
   private TimeScale scale = new TimeScale(1);
   private List<Double> events = List.of();
@@ -123,7 +133,9 @@ final class Track extends Region {
   private void build() {
     double clearance = CLEARANCE * lettersHeight() / Math.max(1, getWidth() - 2 * inset());
     ticks.clear();
-    scale.ticks(Math.min(clearance, 1)).forEach(tick -> ticks.put(letters(tick.label()), tick.time()));
+    scale
+        .ticks(Math.min(clearance, 1))
+        .forEach(tick -> ticks.put(letters(tick.label()), tick.time()));
     getChildren().setAll(sample, line, past);
     getChildren().addAll(ticks.keySet());
     ticks.values().forEach(time -> mark(time, LINE, LINE + 6, "time-axis"));
@@ -174,7 +186,8 @@ final class Track extends Region {
   }
 
   @Override
-  public @Nullable Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+  public @Nullable Object queryAccessibleAttribute(
+      AccessibleAttribute attribute, Object... parameters) {
     return switch (attribute) {
       case VALUE -> scale.share(moment) * 100;
       case MIN_VALUE -> 0.0;
