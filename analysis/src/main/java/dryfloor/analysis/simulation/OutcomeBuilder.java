@@ -173,8 +173,7 @@ public final class OutcomeBuilder {
   private OptionalDouble firstArrival(int place) {
     double first = Double.POSITIVE_INFINITY;
     for (int a = 0; a < network.accounts().size(); a++) {
-      boolean arrives = network.accounts().get(a).to() == place;
-      if (arrives && !Double.isNaN(recorder.firstTime[a])) {
+      if (arrives(network.accounts().get(a), place) && !Double.isNaN(recorder.firstTime[a])) {
         first = Math.min(first, recorder.firstTime[a]);
       }
     }
@@ -185,6 +184,15 @@ public final class OutcomeBuilder {
       first = wet ? Math.min(first, event.time()) : first;
     }
     return OptionalDouble.of(first);
+  }
+
+  /**
+   * Whether the first water over this account was water for this place. Of what goes from and to a
+   * column in a run only what leaves the column counts as a first.
+   */
+  private boolean arrives(Account account, int place) {
+    boolean fromColumn = network.places().get(account.to()).kind() == Place.Kind.COLUMN;
+    return account.to() == place || (account.from() == place && fromColumn);
   }
 
   private Verdict verdict() {

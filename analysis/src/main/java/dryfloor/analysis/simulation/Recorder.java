@@ -94,6 +94,11 @@ final class Recorder {
     int kept = history.keptSoFar();
     history.add(time, row);
     flows.add(time, passed, history.keptSoFar() > kept);
+    noteHighest(time, levelsNow);
+  }
+
+  /** Takes down levels that came to be without a step, as where somebody poured water in. */
+  void noteHighest(double time, double[] levelsNow) {
     for (int place = 0; place < levelsNow.length; place++) {
       if (levelsNow[place] > highest[place]) {
         highest[place] = levelsNow[place];
