@@ -1,6 +1,5 @@
 package dryfloor.analysis.outcome;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,42 +14,6 @@ public final class Trajectory {
   private final double[] times;
   private final double[][] levels;
   private final Flows flows;
-
-  /**
-   * A way that water can take; a flow along it counts as positive.
-   *
-   * @param path id of the run, weir, vessel or floor
-   * @param kind how it goes
-   * @param from id of the place that gives
-   * @param to id of the place that takes
-   */
-  public record Way(String path, Ledger.Way kind, String from, String to) {}
-
-  /**
-   * A flow at some moment.
-   *
-   * @param from id of the place that gives
-   * @param to id of the place that takes
-   * @param rate (m³/s), positive
-   */
-  public record Flow(String path, Ledger.Way kind, String from, String to, double rate) {}
-
-  /**
-   * Mean flows between the recorded moments.
-   *
-   * @param ways one for each column
-   * @param rates (m³/s), one row for each span between two moments; not to be changed any more
-   */
-  public record Flows(List<Way> ways, List<float[]> rates) {
-
-    /** Nothing is known of flows. */
-    public static final Flows NONE = new Flows(List.of(), List.of());
-
-    public Flows {
-      ways = List.copyOf(ways);
-      rates = List.copyOf(rates);
-    }
-  }
 
   /**
    * Keeps copies of the arrays.
@@ -101,23 +64,9 @@ public final class Trajectory {
   }
 
   /** What flows at a time: the mean of the span between recorded moments in which it lies. */
-  public List<Flow> flowsAt(double time) {
-    if (flows.rates().isEmpty()) {
-      return List.of();
-    }
+  public List<Flows.Flow> flowsAt(double time) {
     int found = Arrays.binarySearch(times, time);
-    int span = found >= 0 ? found : -found - 2;
-    float[] rates = flows.rates().get(Math.clamp(span, 0, flows.rates().size() - 1));
-    List<Flow> now = new ArrayList<>();
-    for (int i = 0; i < rates.length; i++) {
-      Way way = flows.ways().get(i);
-      if (rates[i] > 0) {
-        now.add(new Flow(way.path(), way.kind(), way.from(), way.to(), rates[i]));
-      } else if (rates[i] < 0) {
-        now.add(new Flow(way.path(), way.kind(), way.to(), way.from(), -rates[i]));
-      }
-    }
-    return List.copyOf(now);
+    return flows.in(Math.clamp(found >= 0 ? found : -found - 2, 0, times.length));
   }
 
   private int column(String place) {

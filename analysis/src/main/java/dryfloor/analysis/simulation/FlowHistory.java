@@ -8,25 +8,36 @@ import java.util.List;
  * Mean flows between the kept moments of a {@link LevelHistory}. Nothing more is needed to show
  * which way water goes: between two kept moments every level runs straight, and so did what fed it.
  *
- * <p>Kept as single precision: a flow is shown with two digits. Where nothing has changed the row
- * before is shared.
+ * <p>Only changes that show are kept, in single precision: a sweep keeps hundreds of courses at a
+ * time, and a flow is shown with two digits.
  */
 final class FlowHistory {
 
-  /** Slower than this (m³/s) counts as still: a litre in twelve days. */
-  private static final double STILL = 1e-9;
+  /** A change of less than this share of a flow does not show. */
+  private static final double SHOWS = 0.02;
 
-  private final List<float[]> means = new ArrayList<>();
+  /** Nor does one of less than this (m³/s): a twentieth of a litre in a minute. */
+  private static final double LEAST = 0.05e-3 / 60;
+
+  private static final int[] NONE = {};
+  private static final float[] NO_RATES = {};
+
+  private final List<int[]> changed = new ArrayList<>();
+  private final List<float[]> rates = new ArrayList<>();
+  private final float[] present;
   private final double[] keptSums;
   private final double[] lastSums;
+  private final int[] which;
   private double keptTime;
   private double lastTime;
   private boolean begun;
 
   /** Keeps flows over so many accounts. */
   FlowHistory(int accounts) {
+    present = new float[accounts];
     keptSums = new double[accounts];
     lastSums = new double[accounts];
+    which = new int[accounts];
   }
 
   /**
@@ -36,43 +47,62 @@ final class FlowHistory {
    * @param keptBefore whether the moment before this one is kept
    */
   void add(double time, double[] sums, boolean keptBefore) {
-    if (keptBefore && begun) {
-      keepLast();
-    }
-    System.arraycopy(sums, 0, lastSums, 0, sums.length);
-    lastTime = time;
     if (!begun) {
       begun = true;
       keptTime = time;
       System.arraycopy(sums, 0, keptSums, 0, sums.length);
+    } else if (keptBefore) {
+      keepLast();
     }
+    lastTime = time;
+    System.arraycopy(sums, 0, lastSums, 0, sums.length);
   }
 
   private void keepLast() {
     double span = lastTime - keptTime;
-    if (span <= 0) {
-      means.add(new float[keptSums.length]);
-    } else {
-      float[] mean = new float[keptSums.length];
-      for (int a = 0; a < mean.length; a++) {
-        double flow = (lastSums[a] - keptSums[a]) / span;
-        mean[a] = Math.abs(flow) < STILL ? 0 : (float) flow;
+    int count = 0;
+    for (int a = 0; a < present.length && span > 0; a++) {
+      double mean = (lastSums[a] - keptSums[a]) / span;
+      if (shows(mean, present[a])) {
+        present[a] = Math.abs(mean) < LEAST ? 0 : (float) mean;
+        which[count++] = a;
       }
-      boolean same = !means.isEmpty() && Arrays.equals(means.getLast(), mean);
-      means.add(same ? means.getLast() : mean);
     }
+    changed.add(count == 0 ? NONE : Arrays.copyOf(which, count));
+    rates.add(count == 0 ? NO_RATES : presentOf(count));
     keptTime = lastTime;
     System.arraycopy(lastSums, 0, keptSums, 0, lastSums.length);
   }
 
-  /**
-   * Mean flows (m³/s) over each account in the spans between so many kept moments, the last of
-   * which is the last moment taken down.
-   */
-  List<float[]> between(int moments) {
-    if (means.size() < moments - 1) {
+  /** Whether a flow has changed so far that it is to be shown anew; one that ends always is. */
+  private static boolean shows(double mean, float before) {
+    boolean ends = before != 0 && Math.abs(mean) < LEAST;
+    return ends || Math.abs(mean - before) > Math.max(LEAST, SHOWS * Math.abs(before));
+  }
+
+  private float[] presentOf(int count) {
+    float[] values = new float[count];
+    for (int i = 0; i < count; i++) {
+      values[i] = present[which[i]];
+    }
+    return values;
+  }
+
+  /** Which accounts change their flow in each span, the last moment taken down ending the last. */
+  List<int[]> changed(int moments) {
+    finish(moments);
+    return changed;
+  }
+
+  /** The flows (m³/s) that they change to. */
+  List<float[]> rates(int moments) {
+    finish(moments);
+    return rates;
+  }
+
+  private void finish(int moments) {
+    if (changed.size() < moments - 1) {
       keepLast();
     }
-    return means;
   }
 }

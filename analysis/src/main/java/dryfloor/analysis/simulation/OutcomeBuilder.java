@@ -4,6 +4,7 @@ import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
@@ -172,8 +173,7 @@ public final class OutcomeBuilder {
   private OptionalDouble firstArrival(int place) {
     double first = Double.POSITIVE_INFINITY;
     for (int a = 0; a < network.accounts().size(); a++) {
-      boolean arrives = network.accounts().get(a).to() == place;
-      if (arrives && !Double.isNaN(recorder.firstTime[a])) {
+      if (arrives(network.accounts().get(a), place) && !Double.isNaN(recorder.firstTime[a])) {
         first = Math.min(first, recorder.firstTime[a]);
       }
     }
@@ -184,6 +184,15 @@ public final class OutcomeBuilder {
       first = wet ? Math.min(first, event.time()) : first;
     }
     return OptionalDouble.of(first);
+  }
+
+  /**
+   * Whether the first water over this account was water for this place. Of what goes from and to a
+   * column in a run only what leaves the column counts as a first.
+   */
+  private boolean arrives(Account account, int place) {
+    boolean fromColumn = network.places().get(account.to()).kind() == Place.Kind.COLUMN;
+    return account.to() == place || (account.from() == place && fromColumn);
   }
 
   private Verdict verdict() {
@@ -398,14 +407,14 @@ public final class OutcomeBuilder {
         levels[moment][column] = recorder.level(moment, shown.get(column));
       }
     }
-    return new Trajectory(ids, times, levels, new Trajectory.Flows(ways(), recorder.flows()));
+    return new Trajectory(ids, times, levels, recorder.flows(ways()));
   }
 
-  private List<Trajectory.Way> ways() {
+  private List<Flows.Way> ways() {
     return network.accounts().stream()
         .map(
             account ->
-                new Trajectory.Way(
+                new Flows.Way(
                     account.path(),
                     account.way(),
                     network.places().get(account.from()).id(),

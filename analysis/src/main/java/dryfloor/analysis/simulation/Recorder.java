@@ -5,6 +5,7 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -93,6 +94,11 @@ final class Recorder {
     int kept = history.keptSoFar();
     history.add(time, row);
     flows.add(time, passed, history.keptSoFar() > kept);
+    noteHighest(time, levelsNow);
+  }
+
+  /** Takes down levels that came to be without a step, as where somebody poured water in. */
+  void noteHighest(double time, double[] levelsNow) {
     for (int place = 0; place < levelsNow.length; place++) {
       if (levelsNow[place] > highest[place]) {
         highest[place] = levelsNow[place];
@@ -262,9 +268,9 @@ final class Recorder {
     return history.time(moment);
   }
 
-  /** Mean flows (m³/s) over each account between the moments of the record. */
-  List<float[]> flows() {
-    return flows.between(moments());
+  /** Mean flows between the moments of the record, each account being a way. */
+  Flows flows(List<Flows.Way> ways) {
+    return new Flows(ways, flows.changed(moments()), flows.rates(moments()));
   }
 
   /** What had come in from supplies by a moment of the record (m³). */

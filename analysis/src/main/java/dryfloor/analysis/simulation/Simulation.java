@@ -122,6 +122,7 @@ public final class Simulation {
     field.evaluate(state.volumes);
     recorder.begin(state.time, field.levels);
     settle();
+    recorder.noteHighest(state.time, field.levels);
     double proposed = FIRST_STEP;
     for (int taken = 0; !end.reached() || movesOn(); taken++) {
       if (taken > MOST_STEPS) {
@@ -136,6 +137,7 @@ public final class Simulation {
       }
       if (agenda.doDue() || Trigger.anyDue(triggers)) {
         settle();
+        recorder.noteHighest(state.time, field.levels);
         end.modesChanged();
         proposed = Math.min(proposed, FIRST_STEP);
       }

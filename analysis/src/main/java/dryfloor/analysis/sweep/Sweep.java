@@ -57,7 +57,7 @@ public final class Sweep {
    *
    * @param threads to use; the answers do not depend on it
    * @throws BaselineProblem if the installation spills or never settles when all is well
-   * @throws CancellationException if {@code progress} ended it early
+   * @throws CancellationException if {@code progress} ended it before normal operation had settled
    */
   public static SweepResult everyFailure(Installation installation, int threads, Progress progress)
       throws BaselineProblem {
@@ -151,10 +151,13 @@ public final class Sweep {
     for (Thread other : others) {
       join(other);
     }
-    if (progress.cancelled()) {
-      throw new CancellationException("the sweep was cancelled");
-    }
-    return List.of(results);
+    return IntStream.range(0, results.length)
+        .mapToObj(
+            i ->
+                Optional.ofNullable(results[i])
+                    .orElseGet(
+                        () -> new FailureResult.Unanswered(failures.get(i), "it was cancelled")))
+        .toList();
   }
 
   private static void join(Thread thread) {

@@ -60,19 +60,25 @@ final class Raised {
 
   /** Every run from a basin or floor to a drain wider by this factor. */
   static Installation drains(Installation drawn, double times) {
-    Set<String> caught =
+    Set<String> drains = drainsOf(drawn);
+    return with(
+        drawn,
+        UnaryOperator.identity(),
+        r -> drains.contains(r.id()) ? with(r, r.bore() * times) : r);
+  }
+
+  /** Ids of the runs from a basin or floor to a drain. */
+  static Set<String> drainsOf(Installation drawn) {
+    Set<String> catching =
         drawn.vessels().stream()
             .filter(Vessel::isBasin)
             .map(Vessel::id)
             .collect(Collectors.toSet());
-    drawn.floors().forEach(floor -> caught.add(floor.id()));
-    return with(
-        drawn,
-        UnaryOperator.identity(),
-        r ->
-            caught.contains(r.from().at()) && r.to() instanceof RunEnd.AtDrain
-                ? with(r, r.bore() * times)
-                : r);
+    drawn.floors().forEach(floor -> catching.add(floor.id()));
+    return drawn.runs().stream()
+        .filter(run -> catching.contains(run.from().at()) && run.to() instanceof RunEnd.AtDrain)
+        .map(Run::id)
+        .collect(Collectors.toSet());
   }
 
   private static Shape taller(Shape shape, double by) {

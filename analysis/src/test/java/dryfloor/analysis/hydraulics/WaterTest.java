@@ -3,8 +3,10 @@ package dryfloor.analysis.hydraulics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dryfloor.model.unit.QuantityKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WaterTest {
@@ -46,5 +48,17 @@ class WaterTest {
     assertThatThrownBy(() -> new Water(0.0, 1e-6, 2339.0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("density");
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = QuantityKind.class,
+      names = {"TEMPERATURE", "SALINITY"})
+  void everyWaterThatADrawingMayHaveIsKnown(QuantityKind kind) {
+    for (double extreme : new double[] {kind.smallest(), kind.largest()}) {
+      boolean warmth = kind == QuantityKind.TEMPERATURE;
+      Water water = Water.at(warmth ? extreme : 25, warmth ? 35 : extreme);
+      assertThat(water.density()).isBetween(980.0, 1070.0);
+    }
   }
 }

@@ -1,6 +1,7 @@
 package dryfloor.analysis.outcome;
 
 import static dryfloor.analysis.installation.Plan.box;
+import static dryfloor.analysis.installation.WaterAssert.assertBeyond;
 import static dryfloor.analysis.installation.WaterAssert.assertLevel;
 import static dryfloor.analysis.installation.WaterAssert.assertLitresIn;
 import static dryfloor.analysis.installation.WaterAssert.assertLitresOn;
@@ -24,6 +25,8 @@ import dryfloor.model.element.Control;
 import dryfloor.model.element.Control.LevelSwitch.Action;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Pumps side by side, pumps that suck air, switches that cycle and fresh water that dilutes. */
 class PumpsAndControlsTest {
@@ -206,6 +209,37 @@ class PumpsAndControlsTest {
     assertSpilled(outcome, "tank").isWithin(0.15, 60);
     assertLitresOn(outcome, "room").isWithin(0.15, 60);
     assertSalinity(outcome, "tank").isWithin(0.03, 28.656);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.02, 0.06})
+  void aLandingThatHoldsNoMillilitreIsWetFromTheFirstWaterOn(double bore) {
+    // 1 cm² without a sill lets all go on. The pump brings up to 1 L/s, which leaves by the slipped
+    // hose: a millilitre is there within a second. It ends when the lower tank of 0.5 m² has fallen
+    // from 400 mm to the pump's inlet at 50 mm, and the upper one stands at its lip: 175 L.
+    Installation installation =
+        Plan.of("Two tanks on a landing")
+            .storey("ground", 0)
+            .floor("landing", 1e-4, 0, Plan.BEYOND)
+            .circuit("main")
+            .vessel("upper", box(1, 0.5, 1), v -> v.in("landing").raised(1).level(0.6))
+            .vessel("lower", box(1, 0.5, 1), v -> v.in("landing").level(0.4))
+            .run(
+                "lift",
+                r ->
+                    r.from("lower", 0.05)
+                        .to("upper", 0.9)
+                        .bore(0.02)
+                        .length(3)
+                        .pump("lift-pump", 0.1, "main", 0, 4, 1, 0))
+            .run("hose", r -> r.fromLip("upper", 0.6).to("lower", 0.5).bore(bore).length(2))
+            .draw();
+
+    Outcome outcome =
+        Trial.after(installation, new Failure.EndSlipsOut("hose", Failure.End.SECOND));
+
+    assertThat(outcome.firstWetFloor().orElseThrow()).isBetween(0.0, 1.0);
+    assertBeyond(outcome).isCloseToLitres(175);
   }
 
   /** A tank of 0.5 m² at 600 mm; a store of 0.2 m² with 300 mm over its pump's inlet. */

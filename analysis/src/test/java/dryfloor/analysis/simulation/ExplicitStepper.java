@@ -29,6 +29,7 @@ final class ExplicitStepper implements Stepper {
   private static final double WITHIN_THE_MOMENT = 1e-6;
 
   private static final double SHORTEST = 1e-13;
+  private static final double SMALLEST_LIMIT = 1e-9;
   private static final int MOST_TRIES = 200;
 
   private final State state;
@@ -74,24 +75,37 @@ final class ExplicitStepper implements Stepper {
     triggers = watched;
     field.evaluate(state.volumes, slopes);
     double[] gainsBefore = field.gains.clone();
-    method.limit(integrator, SHORTEST, Math.max(stableStep(), 10 * SHORTEST));
-    integrator.setInitialStepSize(lastLength > 0 ? Math.min(lastLength, longest) : -1);
-    lastLength = 0;
-    stepsTaken = 0;
-    ODEStateAndDerivative end;
-    try {
-      end =
-          integrator.integrate(
-              new Water(), new ODEState(0, new double[field.flows.length]), longest);
-    } catch (MathIllegalStateException tooSmall) {
-      throw new NoAnswer("no explicit step was small enough at " + state.time + " s");
-    }
+    ODEStateAndDerivative end = integrate(longest);
     double[] moved = end.getPrimaryState();
     double length = end.getTime() + untilDue(moved, end.getTime() < longest);
     Crossing within =
         new Crossing(
             state.volumes.clone(), gainsBefore, volumes.clone(), field.gains.clone(), length);
     return new Step(length, moved, volumes, within, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Integrates for so long at most. Where the stages of a step run away to levels that no water
+   * has, it is tried again with shorter ones.
+   */
+  private ODEStateAndDerivative integrate(double longest) {
+    double[] teeHeads = state.teeHeads.clone();
+    double limit = stableStep();
+    double first = lastLength > 0 ? lastLength : limit;
+    while (limit > SMALLEST_LIMIT) {
+      System.arraycopy(teeHeads, 0, state.teeHeads, 0, teeHeads.length);
+      method.limit(integrator, SHORTEST, limit);
+      integrator.setInitialStepSize(Math.min(Math.min(first, limit), longest));
+      lastLength = 0;
+      stepsTaken = 0;
+      try {
+        return integrator.integrate(
+            new Water(), new ODEState(0, new double[field.flows.length]), longest);
+      } catch (MathIllegalStateException | NoAnswer ranAway) {
+        limit = Math.min(first, limit) / 8;
+      }
+    }
+    throw new NoAnswer("no explicit step was small enough at " + state.time + " s");
   }
 
   /** A root may be found a hair before the gauge is through: goes on by that hair (s). */

@@ -15,16 +15,28 @@ class FlowHistoryTest {
     history.add(20, new double[] {0.040}, false);
     history.add(30, new double[] {0.035}, true);
 
-    assertThat(history.between(3).get(0)[0]).isEqualTo(0.002f);
-    assertThat(history.between(3).get(1)[0]).isEqualTo(-0.0005f);
+    assertThat(history.rates(3).get(0)).containsExactly(0.002f);
+    assertThat(history.rates(3).get(1)).containsExactly(-0.0005f);
   }
 
   @Test
-  void aSpanWithoutTimeHasNoFlow() {
+  void aFlowThatGoesOnIsKeptOnce() {
+    FlowHistory history = new FlowHistory(2);
+    history.add(0, new double[] {0, 0}, true);
+    history.add(10, new double[] {0.020, 0.01}, false);
+    history.add(20, new double[] {0.040, 0.01}, true);
+
+    assertThat(history.changed(3).get(0)).containsExactly(0, 1);
+    assertThat(history.changed(3).get(1)).containsExactly(1);
+    assertThat(history.rates(3).get(1)).containsExactly(0f);
+  }
+
+  @Test
+  void aSpanWithoutTimeChangesNoFlow() {
     FlowHistory history = new FlowHistory(1);
     history.add(0, new double[] {0}, true);
     history.add(0, new double[] {0.5}, false);
 
-    assertThat(history.between(2).get(0)[0]).isZero();
+    assertThat(history.changed(2).get(0)).isEmpty();
   }
 }

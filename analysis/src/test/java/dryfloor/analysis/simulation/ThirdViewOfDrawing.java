@@ -11,6 +11,7 @@ import dryfloor.model.Installation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 
 /** One installation, its failures followed by the engine and by the third view. */
@@ -18,15 +19,16 @@ final class ThirdViewOfDrawing {
 
   private final String scenario;
   private final Installation drawing;
-  private final double patience;
+  private final int patience;
   private final Course normal;
 
   /**
    * Takes up a drawing.
    *
-   * @param patience computing time after which the third view of a failure is given up (s)
+   * @param patience steps after which the third view of a failure is given up, each of them some of
+   *     the integrator
    */
-  ThirdViewOfDrawing(String scenario, Installation drawing, double patience) {
+  ThirdViewOfDrawing(String scenario, Installation drawing, int patience) {
     this.scenario = scenario;
     this.drawing = drawing;
     this.patience = patience;
@@ -72,13 +74,16 @@ final class ThirdViewOfDrawing {
     }
   }
 
+  /** Asked once a step. */
   private BooleanSupplier impatience() {
-    long start = System.nanoTime();
-    return () -> System.nanoTime() - start > patience * 1e9;
+    AtomicInteger steps = new AtomicInteger();
+    return () -> steps.incrementAndGet() > patience;
   }
 
   private TwoSteppings compare(String failure, double until, Course engine, Course third) {
     Outcome usual = OutcomeBuilder.of(engine, List.of());
-    return TwoSteppings.of(scenario, failure, until, usual, OutcomeBuilder.of(third, List.of()));
+    boolean toTheEnd = until >= drawing.conditions().away();
+    return TwoSteppings.of(
+        scenario, failure, until, toTheEnd, usual, OutcomeBuilder.of(third, List.of()));
   }
 }

@@ -22,44 +22,47 @@ class ThirdViewTest {
 
   private static final Path SCENARIOS = Path.of("..", "scenarios");
   private static final String WHICH = "dryfloor.thirdView";
-  private static final String SECONDS = "dryfloor.thirdView.seconds";
+  private static final String STEPS = "dryfloor.thirdView.steps";
   private static final String EVERY = "dryfloor.thirdView.every";
   private static final double AN_HOUR = 3600;
-  private static final double PATIENCE_FOR_A_SAMPLE = 60;
+  private static final int STEPS_OF_A_SAMPLE = 8_000;
 
   @ParameterizedTest
   @ValueSource(strings = {"first-look/as-drawn", "loft-reservoir/corrected"})
   void normalOperationSettlesAtTheSameLevels(String scenario) {
-    assertThat(drawing(scenario, PATIENCE_FOR_A_SAMPLE).normalOperation())
+    assertThat(drawing(scenario, STEPS_OF_A_SAMPLE).normalOperation())
         .matches(TwoSteppings::agrees);
   }
 
+  /** All but those whose stiff places an explicit method can't cross in so many steps. */
   @ParameterizedTest
   @CsvSource({
-    "first-look/as-drawn, 'power-.*back.*|power-flickers.*|pump-.*|clogged.*|seam-leaks.display'",
+    "first-look/as-drawn, 1, 30",
+    "loft-reservoir/corrected, 9, 7",
+    "restaurant-seafood/corrected, 17, 5",
+    "research-rack-room/corrected, 23, 3"
   })
-  void samplesOfFailuresEndTheSame(String scenario, String failures) {
-    ThirdViewOfDrawing drawing = drawing(scenario, PATIENCE_FOR_A_SAMPLE);
-    List<Failure> asked =
-        drawing.failures().stream()
-            .filter(failure -> FailureNames.id(failure).matches(failures))
-            .toList();
-    assertThat(asked).isNotEmpty();
-    assertThat(asked)
-        .map(drawing::toTheEnd)
-        .allSatisfy(compared -> assertThat(compared).get().matches(TwoSteppings::agrees));
+  void everySoManyFailuresEndTheSame(String scenario, int every, int atLeast) {
+    ThirdViewOfDrawing drawing = drawing(scenario, STEPS_OF_A_SAMPLE);
+    List<TwoSteppings> compared = new ArrayList<>();
+    for (int i = 0; i < drawing.failures().size(); i += every) {
+      drawing.toTheEnd(drawing.failures().get(i)).ifPresent(compared::add);
+    }
+    assertThat(compared).hasSizeGreaterThanOrEqualTo(atLeast);
+    assertThat(compared).allMatch(TwoSteppings::agrees);
   }
 
   /**
    * Hours. The property is {@code all}, or what the path of a scenario contains. What takes longer
-   * than so many seconds is followed for its first hour only; every so many-th failure is taken.
-   * Writes {@code target/third-view.md}.
+   * than so many steps is followed for its first hour only, and is told of but need not agree:
+   * water that is still on its way at that moment is no final level. Every so many-th failure is
+   * taken. Writes {@code target/third-view.md}.
    */
   @Test
   @EnabledIfSystemProperty(named = WHICH, matches = ".+")
   void everyFailureOfEveryScenarioEndsTheSame() throws IOException {
     String which = System.getProperty(WHICH, "all");
-    double patience = Double.parseDouble(System.getProperty(SECONDS, "20"));
+    int patience = Integer.getInteger(STEPS, 60_000);
     int every = Integer.getInteger(EVERY, 1);
     List<TwoSteppings> compared = new ArrayList<>();
     List<String> tooSlow = new ArrayList<>();
@@ -79,10 +82,10 @@ class ThirdViewTest {
         ThirdViewReport.write(compared, tooSlow, Path.of("target", "third-view.md"));
       }
     }
-    assertThat(compared).filteredOn(both -> !both.agrees()).isEmpty();
+    assertThat(compared).filteredOn(both -> both.toTheEnd() && !both.agrees()).isEmpty();
   }
 
-  private static ThirdViewOfDrawing drawing(String scenario, double patience) {
+  private static ThirdViewOfDrawing drawing(String scenario, int patience) {
     Installation drawing = Shipped.read(SCENARIOS.resolve(scenario + ".json"));
     return new ThirdViewOfDrawing(scenario, drawing, patience);
   }

@@ -10,12 +10,18 @@ import java.util.Locale;
  * One failure, taken through time twice from the same start with the same equations.
  *
  * @param until up to when it was followed, if nothing came to rest before (s)
+ * @param toTheEnd whether that is the end of the unattended time, and not before
  * @param level the greatest difference of a final level (m, third view minus engine)
  * @param water the difference of water that reached a floor, a drain or beyond or came from a
  *     supply that is greatest beside what is allowed (m³)
  */
 record TwoSteppings(
-    String scenario, String failure, double until, Difference level, Difference water) {
+    String scenario,
+    String failure,
+    double until,
+    boolean toTheEnd,
+    Difference level,
+    Difference water) {
 
   /** Final levels agree to this (m). */
   private static final double LEVEL = 1e-4;
@@ -29,7 +35,12 @@ record TwoSteppings(
   record Difference(String where, double value, double shareOfAllowed) {}
 
   static TwoSteppings of(
-      String scenario, String failure, double until, Outcome engine, Outcome third) {
+      String scenario,
+      String failure,
+      double until,
+      boolean toTheEnd,
+      Outcome engine,
+      Outcome third) {
     List<Difference> levels = new ArrayList<>();
     List<Difference> waters = new ArrayList<>();
     for (int i = 0; i < engine.vessels().size(); i++) {
@@ -44,7 +55,7 @@ record TwoSteppings(
     addPassed(waters, engine.drained(), third.drained());
     addPassed(waters, engine.supplied(), third.supplied());
     waters.add(water("beyond", engine.beyond(), third.beyond()));
-    return new TwoSteppings(scenario, failure, until, worst(levels), worst(waters));
+    return new TwoSteppings(scenario, failure, until, toTheEnd, worst(levels), worst(waters));
   }
 
   private static void addPassed(

@@ -17,8 +17,16 @@ public final class BuildingPicture {
   /** Radius of the target round what is looked at (points). */
   private static final double TARGET = 24;
 
-  /** Points for each metre, before the surface zooms. */
-  private static final double SCALE = 140;
+  /**
+   * Points for each metre, before the surface zooms: a tall building gets fewer, so that its
+   * letters can still be read when all of it is shown.
+   */
+  private static final double LARGEST_SCALE = 140;
+
+  private static final double SMALLEST_SCALE = 60;
+
+  /** A building had better be no taller than this (points). */
+  private static final double HEIGHT = 1100;
 
   private final Paper paper;
   private final Map<Label.Owner, Label.Spot> places = new HashMap<>();
@@ -29,9 +37,13 @@ public final class BuildingPicture {
 
   /** The picture of a building, its labels placed as suits this scene best. */
   public static BuildingPicture of(Plan plan, Scene labelled) {
-    BuildingPicture picture = new BuildingPicture(new Paper(plan, SCALE, MARGIN, MARGIN));
+    BuildingPicture picture = new BuildingPicture(new Paper(plan, scale(plan), MARGIN, MARGIN));
     paint(picture.paper, labelled, picture.sheet());
     return picture;
+  }
+
+  private static double scale(Plan plan) {
+    return Math.clamp(HEIGHT / (plan.top() - plan.bottom()), SMALLEST_SCALE, LARGEST_SCALE);
   }
 
   static void paint(Paper paper, Scene scene, Sheet sheet) {

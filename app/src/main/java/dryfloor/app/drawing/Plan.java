@@ -70,12 +70,15 @@ public record Plan(
         .orElse(storey.elevation() - LOWEST_SLAB);
   }
 
-  /** Where something lies (m): its middle. Nothing for what is not drawn, as a circuit. */
+  /**
+   * Where something lies (m): its middle, for a floor beside that. Nothing for what is not drawn,
+   * as a circuit.
+   */
   Optional<Point> place(String id) {
     return Stream.of(
             Optional.ofNullable(tanks.get(id))
                 .map(tank -> new Point(tank.middle(), (tank.rim() + tank.bottom()) / 2)),
-            room(id).map(r -> new Point((r.left() + r.right()) / 2, r.floor().elevation())),
+            room(id).map(r -> new Point((3 * r.left() + r.right()) / 4, r.floor().elevation())),
             pipe(id).map(Pipe::middle),
             fixture(id).map(Pipe.Fixture::at),
             Optional.ofNullable(ends.get(id)))

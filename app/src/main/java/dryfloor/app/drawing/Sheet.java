@@ -33,6 +33,10 @@ final class Sheet {
   private final List<Area> taken = new ArrayList<>();
   private final List<Area> better = new ArrayList<>();
   private final List<Area> busy = new ArrayList<>();
+
+  /** Where labels stood before: what finds its place anew keeps clear of them. */
+  private final List<Area> kept = new ArrayList<>();
+
   private final Area bounds;
   private final Map<Label.Owner, Label.Spot> places;
 
@@ -48,6 +52,7 @@ final class Sheet {
   Sheet(Area bounds, Map<Label.Owner, Label.Spot> places) {
     this.bounds = bounds;
     this.places = places;
+    places.values().forEach(spot -> kept.add(spot.area()));
   }
 
   void add(Shape shape) {
@@ -87,7 +92,8 @@ final class Sheet {
       return;
     }
     Optional<Label.Spot> known = Optional.ofNullable(places.get(label.owner()));
-    Placed best = known.map(spot -> judged(label.at(spot))).orElseGet(() -> found(label));
+    Placed best =
+        known.map(spot -> new Placed(label.at(spot), false, 0)).orElseGet(() -> found(label));
     places.putIfAbsent(label.owner(), best.spot());
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
@@ -114,7 +120,9 @@ final class Sheet {
   private Placed judged(Label.Spot spot) {
     Area area = spot.area();
     boolean hits =
-        !area.within(bounds) || taken.stream().anyMatch(other -> other.overlaps(grown(area)));
+        !area.within(bounds)
+            || Stream.concat(taken.stream(), kept.stream())
+                .anyMatch(other -> other.overlaps(grown(area)));
     double covers =
         better.stream().mapToDouble(area::common).sum()
             + BUSY_WEIGHT * busy.stream().mapToDouble(area::common).sum();

@@ -30,8 +30,7 @@ public final class MovingScene {
    */
   public static MovingScene of(
       Wording wording, String title, List<String> failed, Outcome outcome) {
-    return new MovingScene(
-        wording, SceneWords.of(wording, title, failed, outcome), outcome);
+    return new MovingScene(wording, SceneWords.of(wording, title, failed, outcome), outcome);
   }
 
   /** How it ends. */

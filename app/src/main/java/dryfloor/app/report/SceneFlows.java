@@ -1,7 +1,7 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.Ledger;
-import dryfloor.analysis.outcome.Trajectory;
 import dryfloor.app.drawing.Scene;
 import dryfloor.model.element.Run;
 import java.util.LinkedHashMap;
@@ -33,7 +33,7 @@ final class SceneFlows {
   }
 
   /** One arrow for each way that carries water at a moment, with how much of it in a minute. */
-  List<Scene.Flow> of(List<Trajectory.Flow> now) {
+  List<Scene.Flow> of(List<Flows.Flow> now) {
     List<Ledger.Entry> inOneSecond =
         now.stream()
             .map(
@@ -43,9 +43,7 @@ final class SceneFlows {
             .toList();
     return sums(new Ledger(inOneSecond, List.of(), 1, 0)).entrySet().stream()
         .filter(drawn -> drawn.getValue()[0] >= SLOWEST)
-        .map(
-            drawn ->
-                flow(drawn.getKey(), wording.amounts().flow(drawn.getValue()[0])))
+        .map(drawn -> flow(drawn.getKey(), wording.amounts().flow(drawn.getValue()[0])))
         .toList();
   }
 
@@ -78,8 +76,7 @@ final class SceneFlows {
   /** Litres that only went round and round would drown those that were lost. */
   private Scene.Flow flow(Arrow arrow, double moved) {
     return flow(
-        arrow,
-        wording.amounts().isWorthTelling(moved) ? wording.amounts().volume(moved) : "");
+        arrow, wording.amounts().isWorthTelling(moved) ? wording.amounts().volume(moved) : "");
   }
 
   private static Scene.Flow flow(Arrow arrow, String amount) {

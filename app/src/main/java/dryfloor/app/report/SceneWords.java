@@ -137,9 +137,7 @@ public final class SceneWords {
       return "";
     }
     String moved =
-        Math.abs(change) < SHOWS
-            ? "no change"
-            : amounts.levelChange(change).replace("-", "−");
+        Math.abs(change) < SHOWS ? "no change" : amounts.levelChange(change).replace("-", "−");
     return moved + belowRim(vessel.rim() - level);
   }
 

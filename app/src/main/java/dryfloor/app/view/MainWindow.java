@@ -67,12 +67,18 @@ final class MainWindow {
     FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
+<<<<<<< HEAD
     VBox left = new VBox(failures, changes);
     VBox.setVgrow(failures, Priority.ALWAYS);
     changes.setPadding(new Insets(0, 12, 12, 12));
     SplitPane middle =
         new SplitPane(
             left, new BorderPane(editing, null, null, new VBox(chart, timeLine), null), story);
+=======
+    SplitPane middle =
+        new SplitPane(
+            failures, new BorderPane(picture, null, null, new VBox(chart, timeLine), null), story);
+>>>>>>> b32569d04c612b940be277f1b8bb6f85a0407277
     middle.setDividerPositions(0.22, 0.76);
     SplitPane.setResizableWithParent(left, false);
     SplitPane.setResizableWithParent(story, false);

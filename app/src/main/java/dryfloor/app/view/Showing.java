@@ -24,8 +24,7 @@ import java.util.Optional;
  * @param word of the verdict
  * @param silence why there is no course, where there is none
  */
-record Showing(
-    MovingScene film, BuildingPicture building, Answer word, Optional<Silence> silence) {
+record Showing(MovingScene film, BuildingPicture building, Answer word, Optional<Silence> silence) {
 
   /** A failure without a course, and why it has none. */
   record Silence(String title, String reason) {}
@@ -40,7 +39,8 @@ record Showing(
             result ->
                 switch (result) {
                   case FailureResult.Answered answered ->
-                      showing(wording, name(result, drawing), components(result), answered.outcome());
+                      showing(
+                          wording, name(result, drawing), components(result), answered.outcome());
                   case FailureResult.Unanswered unanswered ->
                       silent(
                           wording,

@@ -1,6 +1,7 @@
 package dryfloor.app.sample;
 
 import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
@@ -17,7 +18,7 @@ public final class SampleOutcome {
 
   private static final Ending STILL = new Ending.AtRest(240);
   private static final Trajectory NO_LINE =
-      new Trajectory(List.of("sump"), new double[] {0}, new double[][] {{-2.42}}, Trajectory.Flows.NONE);
+      new Trajectory(List.of("sump"), new double[] {0}, new double[][] {{-2.42}}, Flows.NONE);
 
   private SampleOutcome() {}
 

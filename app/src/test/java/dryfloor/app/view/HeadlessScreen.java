@@ -20,7 +20,7 @@ import javafx.stage.Stage;
 /** A screen in memory, its mouse and its keys. */
 final class HeadlessScreen implements AutoCloseable {
 
-  private static final long PATIENCE = 60_000;
+  private static final long PATIENCE = 240_000;
   private static boolean started;
 
   private final Stage stage;

@@ -2,14 +2,20 @@ package dryfloor.app.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.management.OperatingSystemMXBean;
+import dryfloor.app.view.time.TimeLine;
+import java.lang.management.ManagementFactory;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import javafx.beans.value.ChangeListener;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TabPane;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 
 /** The screens in light and dark, with usual and with twice as large letters. */
 class ScreensTest {
@@ -19,15 +25,26 @@ class ScreensTest {
     look(false, 14);
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"first-look", "grand-hall"})
-  void everyScreenCanBeLookedAt(String scenario) {
+  @Test
+  void theSmallestDrawing() {
+    lookAtEveryScreen("first-look");
+  }
+
+  /** It works for minutes: ask for it with -Ddryfloor.screens. */
+  @Test
+  @EnabledIfSystemProperty(named = "dryfloor.screens", matches = ".*")
+  void theLargestDrawing() {
+    lookAtEveryScreen("grand-hall");
+  }
+
+  private static void lookAtEveryScreen(String scenario) {
     try (HeadlessScreen screen = HeadlessScreen.with(scenario + "/as-drawn.json")) {
       ListView<?> failures = screen.find("failures", ListView.class);
       HeadlessScreen.waitUntil("failures are listed", () -> failures.getItems().size() > 20);
       select(failures, 1);
       Label sentence = screen.find("sentence", Label.class);
       HeadlessScreen.waitUntil("the story is told", () -> sentence.getText().contains("floor"));
+      play(screen, scenario);
       ListView<?> story = screen.find("story", ListView.class);
       for (double letters : new double[] {14, 28}) {
         for (boolean dark : new boolean[] {false, true}) {
@@ -39,9 +56,43 @@ class ScreensTest {
           withChart(screen, name);
         }
       }
-      assertThat(HeadlessScreen.onScreen(() -> screen.scene().getRoot().getStyle()))
-          .contains("28");
+      assertThat(HeadlessScreen.onScreen(() -> screen.scene().getRoot().getStyle())).contains("28");
     }
+  }
+
+  /** Plays for a while and tells how often the picture moved. */
+  private static void play(HeadlessScreen screen, String scenario) {
+    Button play = screen.find("play", Button.class);
+    Label moment = screen.find("moment", Label.class);
+    AtomicInteger moves = new AtomicInteger();
+    ChangeListener<Number> count = (property, before, now) -> moves.incrementAndGet();
+    TimeLine line = (TimeLine) play.getParent().getParent();
+    HeadlessScreen.onScreen(
+        () -> {
+          line.moment().addListener(count);
+          play.fire();
+          return play;
+        });
+    long worked = worked();
+    long start = System.nanoTime();
+    HeadlessScreen.waitUntil("it plays for a while", () -> System.nanoTime() - start > 4e9);
+    double seconds = (System.nanoTime() - start) / 1e9;
+    double work = (worked() - worked) / 1e6 / Math.max(1, moves.get());
+    HeadlessScreen.onScreen(
+        () -> {
+          play.fire();
+          line.moment().removeListener(count);
+          return moment;
+        });
+    System.out.printf(
+        "%s plays at %.1f pictures a second, each %.0f ms of work for a processor%n",
+        scenario, moves.get() / seconds, work);
+    assertThat(moves.get()).isGreaterThan(4);
+  }
+
+  /** How long processors have worked for this program (ns). */
+  private static long worked() {
+    return ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
   }
 
   private static void withChart(HeadlessScreen screen, String name) {

@@ -23,8 +23,7 @@ class TimeTest {
       screen.click(screen.find("time-track", Node.class), 70, 20);
       HeadlessScreen.waitUntil("time has gone back", () -> !moment.getText().equals(end));
       screen.press(KeyCode.HOME);
-      HeadlessScreen.waitUntil(
-          "it begins", () -> moment.getText().equals("0 s after the failure"));
+      HeadlessScreen.waitUntil("it begins", () -> moment.getText().equals("0 s after the failure"));
       int first = HeadlessScreen.onScreen(() -> story.getSelectionModel().getSelectedIndex());
       screen.press(KeyCode.RIGHT);
       HeadlessScreen.waitUntil(

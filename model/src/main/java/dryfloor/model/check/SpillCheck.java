@@ -15,6 +15,9 @@ final class SpillCheck {
 
   private static final int LONGEST_CIRCLE = 6;
 
+  /** (m²) */
+  private static final double SMALLEST_FLOOR = 0.01;
+
   private final Drawing drawing;
   private final Findings findings;
   private final WaterGraph graph;
@@ -43,6 +46,13 @@ final class SpillCheck {
             "spillsTo",
             "what spills from here comes back: " + circle(floor.id()),
             "leave spillsTo out where the water leaves the drawing");
+      }
+      if (floor.area() < SMALLEST_FLOOR) {
+        findings.error(
+            floor.id(),
+            "area",
+            "the floor is smaller than a hand, so no depth of water on it means anything",
+            "the whole area of the room, such as \"12 m2\"; at least 0.01 m2");
       }
       floor.spillsTo().ifPresent(to -> checkGoesDown(floor, to));
     }

@@ -16,6 +16,9 @@ import java.util.Optional;
 /** Checks levels, contents and rims of vessels and whether they fit into what they stand in. */
 final class VesselCheck {
 
+  /** (m³) */
+  private static final double LEAST_CAPACITY = 1e-5;
+
   private final Drawing drawing;
   private final Findings findings;
 
@@ -33,6 +36,7 @@ final class VesselCheck {
     }
     Map<String, List<Vessel>> standing = new HashMap<>();
     for (Vessel vessel : drawing.installation().vessels()) {
+      checkSize(vessel);
       checkLevel(vessel);
       checkRim(vessel);
       checkContents(vessel);
@@ -42,6 +46,16 @@ final class VesselCheck {
     }
     for (Vessel vessel : drawing.installation().vessels()) {
       checkRoom(vessel, standing.getOrDefault(vessel.id(), List.of()));
+    }
+  }
+
+  private void checkSize(Vessel vessel) {
+    if (vessel.shape().capacity() < LEAST_CAPACITY) {
+      findings.error(
+          vessel.id(),
+          "shape",
+          "the vessel holds less than 10 mL, too little for a level to mean anything",
+          "inside sizes for 10 mL or more; leave out what holds less");
     }
   }
 

@@ -116,7 +116,14 @@ final class Fields {
     if (value.get() instanceof Located.Text text) {
       HeightText height = HeightText.parse(text.text());
       ReferenceCheck.check(height, value.get().place(), context);
-      return context.elevations().elevationOf(height, base);
+      double elevation = context.elevations().elevationOf(height, base);
+      if (Math.abs(elevation - base) > QuantityKind.LENGTH.largest()) {
+        reject(
+            field,
+            "'" + text.text() + "' is absurdly far from what " + field + " is measured from",
+            "at most 1000 m above or below it");
+      }
+      return elevation;
     }
     return QuantityValue.read(value.get(), field, QuantityKind.LENGTH, Sign.ANY, problems());
   }

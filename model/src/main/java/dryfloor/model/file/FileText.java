@@ -54,7 +54,7 @@ final class FileText {
     text.flip();
     if (result.isError()) {
       problems.add(
-          endOf(text),
+          FilePlace.inText(text.toString(), text.length()),
           "the file is not UTF-8 text",
           "save it as UTF-8 (in most editors under \"save as\" or \"encoding\")");
       return Optional.empty();
@@ -69,11 +69,5 @@ final class FileText {
       }
     }
     return true;
-  }
-
-  private static FilePlace endOf(CharBuffer text) {
-    String before = text.toString();
-    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-    return new FilePlace(line, before.length() - before.lastIndexOf('\n'), "");
   }
 }

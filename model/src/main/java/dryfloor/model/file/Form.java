@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The fields of every object in the file, as the JSON Schema has them too. */
-@SuppressWarnings("ImmutableEnumChecker") // both lists come from List.of, which never change
+@SuppressWarnings("ImmutableEnumChecker") // both lists are of a kind that never changes
 enum Form {
   INSTALLATION(
       required("dryfloor", "name", "water", "storeys", "floors", "vessels"),
@@ -105,11 +105,11 @@ enum Form {
   TOP_UP(required("vessel", "volume"), optional());
 
   private final List<String> required;
-  private final List<String> optional;
+  private final List<String> fields;
 
   Form(List<String> required, List<String> optional) {
     this.required = required;
-    this.optional = optional;
+    this.fields = Stream.of(required, optional).flatMap(List::stream).toList();
   }
 
   List<String> required() {
@@ -117,7 +117,7 @@ enum Form {
   }
 
   List<String> fields() {
-    return Stream.of(required, optional).flatMap(List::stream).toList();
+    return fields;
   }
 
   /** As it is called in messages and in the schema: {@code END_AT_FLOOR} is endAtFloor. */

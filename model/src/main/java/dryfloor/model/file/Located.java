@@ -15,10 +15,12 @@ sealed interface Located {
     }
 
     Optional<Located> find(String name) {
-      return members.stream()
-          .filter(member -> member.name().equals(name))
-          .map(Member::value)
-          .findFirst();
+      for (Member member : members) {
+        if (member.name().equals(name)) {
+          return Optional.of(member.value());
+        }
+      }
+      return Optional.empty();
     }
   }
 

@@ -31,7 +31,18 @@ final class OutlineCorners {
           "three or more corners, in order around the vessel: [[\"0 mm\", \"0 mm\"], ...]");
       return ShapeReader.STAND_IN;
     }
+    if (isAbsurd(Math.abs(area), QuantityKind.AREA) || isAbsurd(around, QuantityKind.LENGTH)) {
+      in.reject(
+          "corners",
+          "these corners enclose an absurd area, or one with an absurd rim",
+          "an area " + QuantityKind.AREA.range() + " with a rim " + QuantityKind.LENGTH.range());
+      return ShapeReader.STAND_IN;
+    }
     return new Shape.Prism(Math.abs(area), around, height);
+  }
+
+  private static boolean isAbsurd(double size, QuantityKind kind) {
+    return size < kind.smallest() || size > kind.largest();
   }
 
   private static boolean sidesCross(List<Pair> corners) {

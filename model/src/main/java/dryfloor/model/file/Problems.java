@@ -44,7 +44,7 @@ final class Problems {
     String text = VisibleText.of(quoted);
     return text.length() <= LONGEST_TEXT
         ? text
-        : text.substring(0, LONGEST_TEXT / 2) + " ... " + text.substring(text.length() - 100);
+        : VisibleText.first(text, LONGEST_TEXT / 2) + " ... " + VisibleText.last(text, 100);
   }
 
   boolean isEmpty() {

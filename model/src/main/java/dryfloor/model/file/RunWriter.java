@@ -70,7 +70,7 @@ record RunWriter(Bases bases, Set<String> floors, Spelling spelling) {
   private Sheet waypoint(Run.Waypoint point) {
     return new Sheet(spelling)
         .height("elevation", point.elevation())
-        .length("along", point.along());
+        .height("along", point.along());
   }
 
   private Sheet sheet(Form form, Part part) {
@@ -78,7 +78,7 @@ record RunWriter(Bases bases, Set<String> floors, Spelling spelling) {
         .put("part", form.word())
         .put("id", part.id())
         .put("name", part.name())
-        .length("along", part.along());
+        .height("along", part.along());
   }
 
   private Sheet part(Part part) {

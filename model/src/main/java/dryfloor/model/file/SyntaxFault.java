@@ -49,12 +49,6 @@ final class SyntaxFault extends RuntimeException {
 
   /** Its place in the text that it was found in. */
   FilePlace placeIn(String text) {
-    return placeOf(text, offset);
-  }
-
-  static FilePlace placeOf(String text, int offset) {
-    String before = text.substring(0, offset);
-    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-    return new FilePlace(line, before.length() - before.lastIndexOf('\n'), "");
+    return FilePlace.inText(text, offset);
   }
 }

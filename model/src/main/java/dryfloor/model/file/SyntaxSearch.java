@@ -139,7 +139,7 @@ final class SyntaxSearch {
 
   private String innermost() {
     int offset = open.element();
-    return "the " + text.charAt(offset) + " on line " + SyntaxFault.placeOf(text, offset).line();
+    return "the " + text.charAt(offset) + " on line " + FilePlace.inText(text, offset).line();
   }
 
   private SyntaxFault fault(String what, String remedy) {

@@ -62,7 +62,7 @@ final class SyntaxWords {
       }
     }
     if (at == text.length()) {
-      int line = SyntaxFault.placeOf(text, start).line();
+      int line = FilePlace.inText(text, start).line();
       throw SyntaxFault.endsTooEarly(
           at, "the text that begins on line " + line + " is never closed");
     }
@@ -200,6 +200,6 @@ final class SyntaxWords {
   }
 
   private static String shown(String words) {
-    return words.length() <= SHOWN ? words : words.substring(0, SHOWN) + " ...";
+    return words.length() <= SHOWN ? words : VisibleText.first(words, SHOWN) + " ...";
   }
 }

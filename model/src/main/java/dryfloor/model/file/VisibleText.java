@@ -21,6 +21,21 @@ public final class VisibleText {
     return spelledOut(text, VisibleText::turns);
   }
 
+  /** The first so many places of a longer text, one less where that would halve a character. */
+  static String first(String text, int places) {
+    return text.substring(0, halves(text, places) ? places - 1 : places);
+  }
+
+  /** The last so many places of a longer text, one less where that would halve a character. */
+  static String last(String text, int places) {
+    int from = text.length() - places;
+    return text.substring(halves(text, from) ? from + 1 : from);
+  }
+
+  private static boolean halves(String text, int at) {
+    return Character.isSurrogatePair(text.charAt(at - 1), text.charAt(at));
+  }
+
   /** Names the first character that has no place in a name, and says where it stands. */
   static Optional<String> firstUnfit(String text) {
     OptionalInt at = text.codePoints().filter(VisibleText::steers).findFirst();

@@ -19,10 +19,10 @@ public enum QuantityKind {
   HEAD("a head of water", "3.2 m", 1e-6, 1000, "from 0.001 mm to 1000 m"),
   /** Time (s). */
   TIME("a time", "10 min", 1e-3, 10 * 365 * 86400.0, "from 0.001 s to 3650 d"),
-  /** Temperature (°C). */
-  TEMPERATURE("a temperature", "25 °C", -2, 60, "from -2 °C to 60 °C"),
-  /** Mass of salt in the mass of salt water (g/kg). */
-  SALINITY("a salinity", "35 g/kg", 1e-6, 300, "from 0.000001 g/kg to 300 g/kg"),
+  /** Temperature of water (°C), as far as the laws of water that are used go. */
+  TEMPERATURE("a temperature", "25 °C", 0, 50, "from 0 °C to 50 °C"),
+  /** Mass of salt in the mass of salt water (g/kg), as far as the laws of water go. */
+  SALINITY("a salinity", "35 g/kg", 1e-6, 80, "from 0.000001 g/kg to 80 g/kg"),
   /** Mass (kg). */
   MASS("a mass", "60 kg", 1e-3, 1e8, "from 1 g to 100000 t"),
   /** Valve coefficient Kv: flow in m³/h at 1 bar. */

@@ -17,6 +17,9 @@ public final class QuantityText {
       Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d+)?");
   private static final Pattern FRACTION = Pattern.compile("([-+]?)(?:(\\d+)[ -])?(\\d+)/(\\d+)");
 
+  /** A limit that is written in another unit may lie beyond itself by rounding: it is the limit. */
+  private static final double BILLIONTH = 1e-9;
+
   private static final int MINUS = 0x2212;
 
   private QuantityText() {}
@@ -127,13 +130,16 @@ public final class QuantityText {
     }
     boolean temperature = kind == QuantityKind.TEMPERATURE;
     double size = temperature ? inside : Math.abs(inside);
-    if (size > kind.largest()) {
+    double slack = BILLIONTH * Math.abs(size);
+    if (size - slack > kind.largest()) {
       return outOfRange(kind, text, "large");
     }
-    if (size < kind.smallest() && (temperature || size != 0)) {
+    boolean none = size == 0 && !temperature;
+    if (size + slack < kind.smallest() && !none) {
       return outOfRange(kind, text, "small");
     }
-    return new Parsed.Value(inside);
+    double fit = none ? 0 : Math.clamp(size, kind.smallest(), kind.largest());
+    return new Parsed.Value(temperature ? fit : Math.copySign(fit, inside));
   }
 
   private static Parsed outOfRange(QuantityKind kind, String text, String how) {

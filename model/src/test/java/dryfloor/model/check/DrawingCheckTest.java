@@ -67,6 +67,31 @@ class DrawingCheckTest {
   }
 
   @Test
+  void aVesselOfAFewDropsIsFound() {
+    Vessel tub = vessels.getFirst();
+    vessels.add(
+        new Vessel(
+            "third",
+            "Third",
+            tub.role(),
+            new Shape.Cylinder(0.004, 0.7),
+            0,
+            0.5,
+            List.of(),
+            35,
+            0.01,
+            "floor",
+            OptionalDouble.empty()));
+    assertFound(Finding.Severity.ERROR, "third", "shape", "holds less than 10 mL");
+  }
+
+  @Test
+  void aFloorSmallerThanAHandIsFound() {
+    floors.add(new Floor("step", "Step", "ground", 0, 0.009, 0.01, 1, Optional.empty()));
+    assertFound(Finding.Severity.ERROR, "step", "area", "smaller than a hand");
+  }
+
+  @Test
   void aVesselOnNothingIsFound() {
     vessels.add(tub("third", "cloud", 0));
     assertFound(

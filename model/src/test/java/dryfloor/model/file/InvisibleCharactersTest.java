@@ -51,6 +51,16 @@ class InvisibleCharactersTest {
     assertThat(InstallationFile.readText(text)).isInstanceOf(Reading.Read.class);
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"", "x"})
+  void aLongTextIsShortenedBetweenItsCharacters(String before) {
+    String fish = before + "🐠".repeat(400);
+    Rejection rejection = Rejection.of("\"storey\": \"cellar\"", "\"storey\": \"" + fish + "\"");
+    String message = rejection.problems().getFirst().message();
+    assertThat(message).contains("🐠 ... 🐠").hasSizeLessThan(450);
+    assertThat(VisibleText.of(message)).isEqualTo(message);
+  }
+
   @Test
   void marksThatTurnTextAroundAreShownAndNothingElseChanges() {
     assertThat(VisibleText.withoutTurns("a\u202eb\u2066c\nd")).isEqualTo("a<U+202E>b<U+2066>c\nd");

@@ -17,6 +17,29 @@ class WrongDrawingTest {
   }
 
   @Test
+  void aHeightFarFromWhereItIsMeasuredIsToldThoughEachOfItsStepsIsPossible() {
+    Rejection.of("\"level\": \"602 mm\"", "\"level\": \"999.9 m above display.rim\"")
+        .says(
+            "vessels[0].level",
+            "\"999.9 m above display.rim\"",
+            "'999.9 m above display.rim' is absurdly far from what level is measured from",
+            "at most 1000 m above or below it");
+  }
+
+  @Test
+  void cornersAroundATownAreTold() {
+    Rejection.of(
+            "{ \"box\": { \"length\": \"1800 mm\", \"width\": \"700 mm\", \"height\": \"650 mm\" } }",
+            "{ \"outline\": { \"corners\": [[\"0 m\", \"0 m\"], [\"900 m\", \"0 m\"],"
+                + " [\"900 m\", \"900 m\"]], \"height\": \"650 mm\" } }")
+        .says(
+            "vessels[0].shape.outline.corners",
+            "[[\"0 m\"",
+            "these corners enclose an absurd area, or one with an absurd rim",
+            "with a rim from 0.0001 mm to 1000 m");
+  }
+
+  @Test
   void aPortBelowTheBottomIsTold() {
     Rejection.of(
             "\"at\": \"40 mm\", \"opening\": \"port\"", "\"at\": \"-40 mm\", \"opening\": \"port\"")

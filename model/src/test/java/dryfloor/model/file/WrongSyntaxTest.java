@@ -56,7 +56,7 @@ class WrongSyntaxTest {
     String spread = marked.replace("↵", "\n").replace("⇥", "\t");
     int offset = spread.indexOf('¦');
     Problem problem = only(spread.replace("¦", ""));
-    FilePlace expected = SyntaxFault.placeOf(spread, offset);
+    FilePlace expected = FilePlace.inText(spread, offset);
     assertThat(problem.line() + ":" + problem.column())
         .isEqualTo(expected.line() + ":" + expected.column());
     assertThat(problem.message()).startsWith("not valid JSON: ").contains(message);
@@ -75,6 +75,20 @@ class WrongSyntaxTest {
   void aNumberThatIsNoneIsToldAsAQuantity(String word) {
     Rejection.of("\"salinity\": \"35 g/kg\"", "\"salinity\": " + word)
         .says("water.salinity", word, "'" + word + "' is not a finite number", "35 g/kg");
+  }
+
+  /** LF, CR LF and CR alone, as editors and the parser itself count them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\n", "\r\n", "\r"})
+  void aSlipIsToldOnItsLineHoweverLinesEnd(String lineBreak) {
+    Problem problem = only(String.join(lineBreak, "{", "  \"a\": 1,", "  \"b\": display", "}"));
+    assertThat(problem.line() + ":" + problem.column()).isEqualTo("3:8");
+  }
+
+  @Test
+  void aWordThatIsQuotedInPartKeepsItsCharactersWhole() {
+    assertThat(only("{ \"a\": b" + "🐠".repeat(50) + " }").message())
+        .contains("b" + "🐠".repeat(19) + " ... stands without quotes");
   }
 
   private static Problem only(String text) {

@@ -146,6 +146,29 @@ class QuantityTextTest {
     assertThat(value(kind, ends[1])).isCloseTo(kind.largest(), withinPercentage(1e-9));
   }
 
+  /** Twelve digits of 100 m³/s, 50 °C and 1000 m in other units, the last of them rounded up. */
+  @ParameterizedTest
+  @CsvSource({
+    "FLOW, 1585032.31415 gpm, 100",
+    "TEMPERATURE, 122.000000000001 °F, 50",
+    "LENGTH, 39370.0787402 in, 1000",
+    "LENGTH, -39370.0787402 in, -1000",
+  })
+  void aLimitInAnotherUnitIsThatLimitWhateverItsRounding(
+      QuantityKind kind, String text, double limit) {
+    assertThat(value(kind, text)).isEqualTo(limit);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"FLOW, 1585032.4 gpm, large", "TEMPERATURE, 31.9 °F, small"})
+  void whatIsBeyondALimitByMoreThanRoundingIsRefused(
+      QuantityKind kind, String text, String absurdly) {
+    assertThat(QuantityText.parse(kind, text))
+        .isInstanceOfSatisfying(
+            QuantityText.Parsed.Unfit.class,
+            unfit -> assertThat(unfit.found()).contains("absurdly " + absurdly));
+  }
+
   private static double value(QuantityKind kind, String text) {
     return switch (QuantityText.parse(kind, text)) {
       case QuantityText.Parsed.Value value -> value.inside();

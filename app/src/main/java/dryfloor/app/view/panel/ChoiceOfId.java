@@ -25,8 +25,7 @@ final class ChoiceOfId extends ComboBox<Optional<String>> {
     setMaxWidth(Double.MAX_VALUE);
     valueProperty()
         .addListener(
-            (value, before, now) ->
-                chosen.set(Optional.ofNullable(now).flatMap(choice -> choice)));
+            (value, before, now) -> chosen.set(Optional.ofNullable(now).flatMap(choice -> choice)));
   }
 
   /** The id that is chosen, or none for any. */

@@ -96,8 +96,7 @@ public final class FailureListPanel extends VBox {
             line.result()
                 .map(
                     result ->
-                        filter.shows(
-                            result.failure(), Answer.of(result), line.said(), belonging))
+                        filter.shows(result.failure(), Answer.of(result), line.said(), belonging))
                 .orElse(true));
     filling = false;
     select();

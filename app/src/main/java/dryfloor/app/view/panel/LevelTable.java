@@ -93,7 +93,7 @@ public final class LevelTable extends ScrollPane {
           before,
           after,
           amounts.volumeChange(vessel.volumeAfter() - vessel.volumeBefore()),
-          amounts.level(vessel.rim() - vessel.levelAfter()));
+          toRim(vessel.rim() - vessel.levelAfter(), amounts));
     }
     double now = film.outcome().trajectory().levelAt(moment, vessel.id());
     return Words.of(
@@ -101,6 +101,13 @@ public final class LevelTable extends ScrollPane {
         before,
         amounts.level(now - vessel.bottom()),
         after,
-        amounts.level(vessel.rim() - now));
+        toRim(vessel.rim() - now, amounts));
+  }
+
+  /** Water that pours over a rim stands above it. */
+  private static String toRim(double left, Amounts amounts) {
+    return left >= 0
+        ? Words.of("levels.below", amounts.level(left))
+        : Words.of("levels.over", amounts.level(-left));
   }
 }

@@ -7,11 +7,9 @@ import dryfloor.app.view.work.Work;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
-import org.jspecify.annotations.Nullable;
+import javafx.scene.layout.Region;
 
 /**
  * What happened, in order. The present sentence is selected as time goes on; selecting one goes to
@@ -82,30 +80,18 @@ public final class StoryList extends ListView<StoryDigest.Moment> {
   }
 
   /** A sentence with its time above it. */
-  private static final class Cell extends ListCell<StoryDigest.Moment> {
+  private static final class Cell extends WrappedCell<StoryDigest.Moment> {
 
-    private final Label time = new Label();
-
-    Cell() {
+    @Override
+    List<Region> parts(StoryDigest.Moment moment) {
+      Label time = new Label(moment.time());
       time.getStyleClass().add("story-time");
-      setWrapText(true);
-      setPrefWidth(0);
-      setContentDisplay(ContentDisplay.TOP);
+      return List.of(time, wrapped(moment.sentence()));
     }
 
     @Override
-    protected void updateItem(StoryDigest.@Nullable Moment moment, boolean empty) {
-      super.updateItem(moment, empty);
-      if (empty || moment == null) {
-        setText("");
-        setGraphic(null);
-        setAccessibleText("");
-        return;
-      }
-      time.setText(moment.time());
-      setText(moment.sentence());
-      setAccessibleText(moment.time() + ": " + moment.sentence());
-      setGraphic(time);
+    String spoken(StoryDigest.Moment moment) {
+      return moment.time() + ": " + moment.sentence();
     }
   }
 }

@@ -24,6 +24,10 @@ public final class StoryPanel extends VBox {
   private final StoryList story;
   private final LevelTable levels;
   private final WayList ways;
+  private final TabPane tabs;
+
+  /** Brings the levels and ways up to the moment; left undone while nobody sees them. */
+  private Runnable showVisible = () -> {};
 
   /** An empty story. */
   public StoryPanel(Work work, Playback playback) {
@@ -34,10 +38,13 @@ public final class StoryPanel extends VBox {
     ways = new WayList();
     verdict.getStyleClass().add("title-3");
     title.getStyleClass().add("text-bold");
-    TabPane tabs =
+    tabs =
         new TabPane(
             tab("story.title", story), tab("story.levels", levels), tab("story.ways", ways));
     tabs.setId("story-tabs");
+    tabs.getSelectionModel()
+        .selectedItemProperty()
+        .addListener((tab, before, now) -> showVisible.run());
     tabs.setTabClosingPolicy(TabPane.TabClosingPolicy.UNAVAILABLE);
     VBox.setVgrow(tabs, Priority.ALWAYS);
     getChildren().addAll(verdict, title, sentence, tabs);
@@ -59,9 +66,13 @@ public final class StoryPanel extends VBox {
   public void show(MovingScene film, Answer word) {
     Scene end = film.end();
     verdict.setText(end.sign() + " " + word.word());
+    FailureCell.dress(verdict, word);
     title.setText(end.subtitle());
     String told = end.sentence();
-    sentence.setText(told.startsWith(word.word() + ": ") ? capital(told.substring(word.word().length() + 2)) : told);
+    sentence.setText(
+        told.startsWith(word.word() + ": ")
+            ? capital(told.substring(word.word().length() + 2))
+            : told);
     story.show(film.story());
     levels.show(film);
   }
@@ -73,6 +84,7 @@ public final class StoryPanel extends VBox {
   /** Tells why there is no story. */
   public void show(MovingScene normal, Answer word, String failure, String reason) {
     verdict.setText(word.sign(true) + " " + word.word());
+    FailureCell.dress(verdict, word);
     title.setText(failure);
     sentence.setText(reason);
     story.show(List.of());
@@ -81,8 +93,14 @@ public final class StoryPanel extends VBox {
 
   /** Tells how things stand at the moment that is looked at. */
   public void showMoment(Scene now, MovingScene film) {
-    levels.showMoment(film);
-    ways.show(now, film, Double.isInfinite(work.moment().get()));
+    showVisible =
+        () -> {
+          levels.showMoment(film);
+          ways.show(now, film, Double.isInfinite(work.moment().get()));
+        };
+    if (!story.equals(tabs.getSelectionModel().getSelectedItem().getContent())) {
+      showVisible.run();
+    }
   }
 
   /** The vessels whose levels are to be seen over time. */

@@ -5,11 +5,10 @@ import dryfloor.app.report.MovingScene;
 import dryfloor.app.view.Words;
 import java.util.List;
 import javafx.scene.control.Label;
-import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import org.jspecify.annotations.Nullable;
 
 /** Every way that water takes at the moment, or took up to the end, as text. */
 final class WayList extends VBox {
@@ -37,16 +36,16 @@ final class WayList extends VBox {
   }
 
   /** A line that wraps. */
-  private static final class Cell extends ListCell<String> {
-    Cell() {
-      setWrapText(true);
-      setPrefWidth(0);
+  private static final class Cell extends WrappedCell<String> {
+
+    @Override
+    List<Region> parts(String line) {
+      return List.of(wrapped(line));
     }
 
     @Override
-    protected void updateItem(@Nullable String line, boolean empty) {
-      super.updateItem(line, empty);
-      setText(empty || line == null ? "" : line);
+    String spoken(String line) {
+      return line;
     }
   }
 }

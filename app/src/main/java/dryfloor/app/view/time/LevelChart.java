@@ -109,10 +109,14 @@ public final class LevelChart extends VBox {
   }
 
   private String text(MovingScene shown, Outcome.VesselOutcome vessel, double moment) {
-    double level = shown.outcome().trajectory().levelAt(Math.min(moment, shown.duration()), vessel.id());
+    double level =
+        shown.outcome().trajectory().levelAt(Math.min(moment, shown.duration()), vessel.id());
     String name = shown.wording().names().label(vessel.id());
     return belowRim.isSelected()
-        ? Words.of("chart.entry.below", name, shown.wording().amounts().level(vessel.rim() - level))
+        ? Words.of(
+            level <= vessel.rim() ? "chart.entry.below" : "chart.entry.over",
+            name,
+            shown.wording().amounts().level(Math.abs(vessel.rim() - level)))
         : Words.of("chart.entry", name, shown.wording().amounts().level(level - vessel.bottom()));
   }
 }

@@ -31,6 +31,7 @@ final class LevelPlot extends Region {
           List.of(16.0, 6.0));
 
   private final Line now = new Line();
+  private final Label sample = Track.letters("0");
   private final List<Label> marks = new ArrayList<>();
   private final List<Double> markLevels = new ArrayList<>();
   private @Nullable MovingScene film;
@@ -49,6 +50,8 @@ final class LevelPlot extends Region {
     setPrefHeight(HEIGHT);
     setMinHeight(HEIGHT);
     now.getStyleClass().add("chart-now");
+    sample.setVisible(false);
+    sample.fontProperty().addListener((property, before, after) -> build());
     widthProperty().addListener((width, before, after) -> build());
   }
 
@@ -72,9 +75,9 @@ final class LevelPlot extends Region {
   }
 
   private void build() {
-    getChildren().clear();
+    getChildren().setAll(sample);
     MovingScene shown = film;
-    if (shown == null || getWidth() <= 2 * Track.INSET) {
+    if (shown == null || getWidth() <= 2 * inset()) {
       return;
     }
     List<List<LevelCurve.Spot>> curves =
@@ -96,7 +99,7 @@ final class LevelPlot extends Region {
   private List<LevelCurve.Spot> curve(MovingScene shown, Outcome.VesselOutcome vessel) {
     double zero = belowRim ? vessel.rim() : vessel.bottom();
     return LevelCurve.of(
-            shown.outcome().trajectory(), vessel.id(), scale, (int) (getWidth() - 2 * Track.INSET))
+            shown.outcome().trajectory(), vessel.id(), scale, (int) (getWidth() - 2 * inset()))
         .stream()
         .map(spot -> new LevelCurve.Spot(spot.share(), spot.level() - zero))
         .toList();
@@ -115,18 +118,21 @@ final class LevelPlot extends Region {
     marks.clear();
     markLevels.clear();
     for (double level : List.of(lowest, (lowest + highest) / 2, highest)) {
-      Line line = new Line(Track.INSET, y(level), getWidth() - Track.INSET, y(level));
+      Line line = new Line(inset(), y(level), getWidth() - inset(), y(level));
       line.getStyleClass().add("chart-grid");
-      Label mark = new Label(shown.wording().amounts().level(Math.abs(level)));
-      mark.getStyleClass().add("time-letters");
+      Label mark = Track.letters(shown.wording().amounts().level(Math.abs(level)));
       marks.add(mark);
       markLevels.add(level);
       getChildren().addAll(line, mark);
     }
   }
 
+  private double inset() {
+    return Track.inset(sample);
+  }
+
   private double x(double share) {
-    return Track.INSET + share * (getWidth() - 2 * Track.INSET);
+    return inset() + share * (getWidth() - 2 * inset());
   }
 
   private double y(double level) {
@@ -148,8 +154,7 @@ final class LevelPlot extends Region {
       Label mark = marks.get(i);
       mark.autosize();
       mark.relocate(
-          Math.max(0, Track.INSET - mark.getWidth() - 4),
-          y(markLevels.get(i)) - mark.getHeight() / 2);
+          Math.max(0, inset() - mark.getWidth() - 4), y(markLevels.get(i)) - mark.getHeight() / 2);
     }
   }
 }

@@ -6,6 +6,7 @@ import dryfloor.app.view.Words;
 import dryfloor.app.view.work.Work;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -50,7 +51,8 @@ public final class TimeLine extends VBox {
             play,
             button("previous-event", "\u25C0|", "time.previous", playback::previous),
             button("next-event", "|\u25B6", "time.next", playback::next),
-            button("end", "\u25B6\u25B6|", "time.end", () -> playback.goTo(Double.POSITIVE_INFINITY)),
+            button(
+                "end", "\u25B6\u25B6|", "time.end", () -> playback.goTo(Double.POSITIVE_INFINITY)),
             moment,
             event);
     buttons.setAlignment(Pos.CENTER_LEFT);
@@ -91,6 +93,11 @@ public final class TimeLine extends VBox {
     playback.use(scale, times);
     track.show(scale, times);
     showMoment();
+  }
+
+  /** The moment that it shows (s after the failure); infinite for the end. */
+  public ReadOnlyDoubleProperty moment() {
+    return work.moment();
   }
 
   private void showMoment() {

@@ -19,14 +19,14 @@ import org.jspecify.annotations.Nullable;
 /** The line of time itself: ticks, a mark for each event, and the moment, which can be dragged. */
 final class Track extends Region {
 
-  /** Room at both ends for letters and the handle (points). */
-  static final double INSET = 60;
+  /** Room at both ends for letters (widths of a letter). */
+  private static final double INSET = 4.6;
 
   /** Ticks keep so far apart, in letters' heights. */
   private static final double CLEARANCE = 5;
 
-  /** Height of a line of letters before any is laid out (points). */
-  private static final double USUAL = 20;
+  /** Height of a line against that of its letters. */
+  private static final double LINE_HEIGHT = 1.4;
 
   private static final double LINE = 26;
   private static final double EVENT = 9;
@@ -37,11 +37,22 @@ final class Track extends Region {
   private final Line line = new Line();
   private final Line past = new Line();
   private final Polygon handle =
-      new Polygon(-HANDLE, -HANDLE, HANDLE, -HANDLE, HANDLE, HANDLE / 2, 0, HANDLE * 1.6, -HANDLE, HANDLE / 2);
+      new Polygon(
+          -HANDLE,
+          -HANDLE,
+          HANDLE,
+          -HANDLE,
+          HANDLE,
+          HANDLE / 2,
+          0,
+          HANDLE * 1.6,
+          -HANDLE,
+          HANDLE / 2);
 
   private TimeScale scale = new TimeScale(1);
   private List<Double> events = List.of();
   private double moment = Double.POSITIVE_INFINITY;
+  private final Label sample = letters("0");
   private final Map<Label, Double> ticks = new LinkedHashMap<>();
 
   Track(Playback playback) {
@@ -54,6 +65,8 @@ final class Track extends Region {
     handle.getStyleClass().add("time-handle");
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.SLIDER);
+    sample.setVisible(false);
+    sample.fontProperty().addListener((property, before, now) -> build());
     widthProperty().addListener((property, before, now) -> build());
     addEventHandler(MouseEvent.MOUSE_PRESSED, this::drag);
     addEventHandler(MouseEvent.MOUSE_DRAGGED, this::drag);
@@ -72,13 +85,22 @@ final class Track extends Region {
     notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
   }
 
+  /** Room at both ends, for letters as large as a label's (points). */
+  static double inset(Label letters) {
+    return INSET * letters.getFont().getSize();
+  }
+
+  private double inset() {
+    return inset(sample);
+  }
+
   private double x(double time) {
-    return INSET + scale.share(time) * (getWidth() - 2 * INSET);
+    return inset() + scale.share(time) * (getWidth() - 2 * inset());
   }
 
   private void drag(MouseEvent event) {
     requestFocus();
-    double share = (event.getX() - INSET) / (getWidth() - 2 * INSET);
+    double share = (event.getX() - inset()) / (getWidth() - 2 * inset());
     goTo.accept(share >= 1 ? Double.POSITIVE_INFINITY : scale.time(share));
     event.consume();
   }
@@ -109,10 +131,12 @@ final class Track extends Region {
 
   /** Ticks and marks anew, after the width or the scale has changed. */
   private void build() {
-    double clearance = CLEARANCE * lettersHeight() / Math.max(1, getWidth() - 2 * INSET);
+    double clearance = CLEARANCE * lettersHeight() / Math.max(1, getWidth() - 2 * inset());
     ticks.clear();
-    scale.ticks(Math.min(clearance, 1)).forEach(tick -> ticks.put(letters(tick.label()), tick.time()));
-    getChildren().setAll(line, past);
+    scale
+        .ticks(Math.min(clearance, 1))
+        .forEach(tick -> ticks.put(letters(tick.label()), tick.time()));
+    getChildren().setAll(sample, line, past);
     getChildren().addAll(ticks.keySet());
     ticks.values().forEach(time -> mark(time, LINE, LINE + 6, "time-axis"));
     events.stream().distinct().forEach(time -> mark(time, LINE - EVENT, LINE, "time-event"));
@@ -121,10 +145,11 @@ final class Track extends Region {
   }
 
   private double lettersHeight() {
-    return ticks.keySet().stream().mapToDouble(label -> label.prefHeight(-1)).max().orElse(USUAL);
+    return sample.getFont().getSize() * LINE_HEIGHT;
   }
 
-  private static Label letters(String text) {
+  /** A label in the letters of the line of time. */
+  static Label letters(String text) {
     Label letters = new Label(text);
     letters.getStyleClass().add("time-letters");
     return letters;
@@ -138,8 +163,8 @@ final class Track extends Region {
 
   @Override
   protected void layoutChildren() {
-    line.setStartX(INSET);
-    line.setEndX(getWidth() - INSET);
+    line.setStartX(inset());
+    line.setEndX(getWidth() - inset());
     line.setStartY(LINE);
     line.setEndY(LINE);
     ticks.forEach(
@@ -154,14 +179,15 @@ final class Track extends Region {
     double x = x(moment);
     handle.setLayoutX(x);
     handle.setLayoutY(LINE - HANDLE * 1.6);
-    past.setStartX(INSET);
+    past.setStartX(inset());
     past.setEndX(x);
     past.setStartY(LINE);
     past.setEndY(LINE);
   }
 
   @Override
-  public @Nullable Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+  public @Nullable Object queryAccessibleAttribute(
+      AccessibleAttribute attribute, Object... parameters) {
     return switch (attribute) {
       case VALUE -> scale.share(moment) * 100;
       case MIN_VALUE -> 0.0;

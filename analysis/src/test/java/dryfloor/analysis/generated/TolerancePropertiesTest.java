@@ -19,7 +19,7 @@ import net.jqwik.api.constraints.IntRange;
 
 /** Smaller steps tell the same. */
 @Tried
-class ToleranceProperties {
+class TolerancePropertiesTest {
 
   private static final int FAILURES = 4;
 

@@ -5,12 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.simulation.Course;
 import dryfloor.analysis.simulation.OutcomeBuilder;
 import dryfloor.model.Installation;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.Assume;
 import net.jqwik.api.EdgeCasesMode;
@@ -20,7 +23,7 @@ import net.jqwik.api.constraints.IntRange;
 
 /** More protection never wets a floor that stays dry without it. */
 @Tried
-class MonotoneProperties {
+class MonotonePropertiesTest {
 
   private static final int FAILURES = 8;
 
@@ -48,22 +51,45 @@ class MonotoneProperties {
     wetsNoFloor(building, lot, drawn -> Raised.wider(drawn, percent / 100.0));
   }
 
+  /**
+   * But where the drain ran full: a narrow one that has primed draws with its whole height, while a
+   * wider one needs deeper water over its lip to prime and until then passes what the lip lets in.
+   */
   @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
   void aWiderDrainWetsNoFloor(
       @ForAll Building building,
       @ForAll @IntRange(max = 1000) int lot,
       @ForAll @IntRange(min = 101, max = 300) int percent) {
-    wetsNoFloor(building, lot, drawn -> Raised.drains(drawn, percent / 100.0));
+    wetsNoFloor(
+        building,
+        lot,
+        drawn -> Raised.drains(drawn, percent / 100.0),
+        outcome -> noneRanFull(Raised.drainsOf(building.draw()), outcome));
+  }
+
+  private static boolean noneRanFull(Set<String> drains, Outcome outcome) {
+    return outcome.story().stream()
+        .noneMatch(
+            event ->
+                event.what() == StoryEvent.What.RUN_PRIMES && drains.contains(event.subject()));
   }
 
   private static void wetsNoFloor(Building building, int lot, UnaryOperator<Installation> change) {
+    wetsNoFloor(building, lot, change, outcome -> true);
+  }
+
+  private static void wetsNoFloor(
+      Building building,
+      int lot,
+      UnaryOperator<Installation> change,
+      Predicate<Outcome> isNoException) {
     Optional<Settled> drawn = Settled.sound(building);
     Optional<Settled> safer = Settled.of(change.apply(building.draw()));
     Assume.that(drawn.isPresent() && safer.isPresent());
     for (Failure failure : drawn.get().sample(FAILURES, lot)) {
-      Optional<Outcome> before = drawn.get().after(failure).map(MonotoneProperties::outcome);
-      if (before.isPresent() && before.get().verdict() != Verdict.WET) {
-        Optional<Outcome> after = safer.get().after(failure).map(MonotoneProperties::outcome);
+      Optional<Outcome> before = drawn.get().after(failure).map(MonotonePropertiesTest::outcome);
+      if (before.filter(isNoException).isPresent() && before.get().verdict() != Verdict.WET) {
+        Optional<Outcome> after = safer.get().after(failure).map(MonotonePropertiesTest::outcome);
         after.ifPresent(
             outcome ->
                 assertThat(outcome.verdict())

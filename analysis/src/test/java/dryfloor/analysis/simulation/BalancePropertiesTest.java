@@ -20,7 +20,7 @@ import net.jqwik.api.constraints.IntRange;
  * short anywhere from half a second to twelve days, so that every step is the last of some try.
  */
 @Tried
-class BalanceProperties {
+class BalancePropertiesTest {
 
   private static final int FAILURES = 5;
 

@@ -33,7 +33,7 @@ import net.jqwik.api.constraints.IntRange;
 
 /** What the answer does not depend on. */
 @Tried
-class SameAnswerProperties {
+class SameAnswerPropertiesTest {
 
   private static final int FAILURES = 5;
 

@@ -22,7 +22,7 @@ import net.jqwik.api.constraints.IntRange;
 
 /** What has come to rest stays where it is until something happens to it. */
 @Tried
-class RestProperties {
+class RestPropertiesTest {
 
   private static final int FAILURES = 6;
 
@@ -39,7 +39,7 @@ class RestProperties {
           .get()
           .after(failure)
           .filter(Settled::isStill)
-          .filter(RestProperties::hasNothingLeftToHappen)
+          .filter(RestPropertiesTest::hasNothingLeftToHappen)
           .map(course -> new Settled(settled.get().installation(), course))
           .ifPresent(rest -> staysWhereItIs(rest, FailureNames.id(failure)));
     }

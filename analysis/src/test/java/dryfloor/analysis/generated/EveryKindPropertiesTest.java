@@ -19,7 +19,7 @@ import net.jqwik.api.constraints.Size;
 
 /** What the buildings by chance are made of: whatever a file can draw, and nothing unsound. */
 @Tried
-class EveryKindProperties {
+class EveryKindPropertiesTest {
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void everyBuildingPassesTheChecksOfTheDrawing(@ForAll Building building) {
