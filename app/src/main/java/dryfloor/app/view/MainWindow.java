@@ -14,6 +14,7 @@ import dryfloor.app.view.panel.WayWords;
 import dryfloor.app.view.picture.EditingPicture;
 import dryfloor.app.view.picture.FlowTip;
 import dryfloor.app.view.picture.PictureView;
+import dryfloor.app.view.sheet.DrawingPanel;
 import dryfloor.app.view.time.LevelChart;
 import dryfloor.app.view.time.Playback;
 import dryfloor.app.view.time.TimeLine;
@@ -67,21 +68,19 @@ final class MainWindow {
     FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
-<<<<<<< HEAD
+    DrawingPanel drawn = new DrawingPanel(work, selection, looks.units());
+    drawn.setPadding(new Insets(12));
+    SideTabs side = new SideTabs(story, drawn);
+    editing.setOnChosen(side::showDrawing);
     VBox left = new VBox(failures, changes);
     VBox.setVgrow(failures, Priority.ALWAYS);
     changes.setPadding(new Insets(0, 12, 12, 12));
     SplitPane middle =
         new SplitPane(
-            left, new BorderPane(editing, null, null, new VBox(chart, timeLine), null), story);
-=======
-    SplitPane middle =
-        new SplitPane(
-            failures, new BorderPane(picture, null, null, new VBox(chart, timeLine), null), story);
->>>>>>> b32569d04c612b940be277f1b8bb6f85a0407277
+            left, new BorderPane(editing, null, null, new VBox(chart, timeLine), null), side);
     middle.setDividerPositions(0.22, 0.76);
     SplitPane.setResizableWithParent(left, false);
-    SplitPane.setResizableWithParent(story, false);
+    SplitPane.setResizableWithParent(side, false);
     root.setCenter(middle);
     root.setTop(menus());
     Label stale = new Staleness(work, List.of(failures, story)).word();

@@ -29,6 +29,7 @@ public final class EditingPicture extends StackPane {
   private final PictureView picture;
   private final Selection selection;
   private final HandleHand hand;
+  private Runnable onChosen = () -> {};
 
   /** Puts handles over a picture. */
   public EditingPicture(
@@ -49,6 +50,11 @@ public final class EditingPicture extends StackPane {
   /** The building is drawn like this now. */
   public void show(BuildingPicture building) {
     hand.show(building);
+  }
+
+  /** What to do when something was chosen by a click. */
+  public void setOnChosen(Runnable action) {
+    onChosen = action;
   }
 
   private void hover(MouseEvent event) {
@@ -82,10 +88,18 @@ public final class EditingPicture extends StackPane {
   private void release(MouseEvent event) {
     if (hand.holds()) {
       hand.letGo();
+      if (event.isStillSincePress()) {
+        onChosen.run();
+      }
       event.consume();
     } else if (event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
       hand.idAt(event.getX(), event.getY()).ifPresentOrElse(selection::choose, selection::clear);
     }
+  }
+
+  private void choose(String id) {
+    selection.choose(id);
+    onChosen.run();
   }
 
   private void type(KeyEvent event) {

@@ -1,0 +1,84 @@
+package dryfloor.app.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.Test;
+
+/** Somebody types values for what is drawn. */
+class SheetTest {
+
+  @Test
+  void aTypedLevelChangesTheVerdicts() {
+    try (HeadlessScreen screen = withSumpChosen()) {
+      type(screen, "field-level", "490 mm");
+
+      Label count = screen.find("changes-count", Label.class);
+      HeadlessScreen.waitUntil("something is worse", () -> count.getText().contains("worse"));
+      assertThat(screen.find("changes", ListView.class).getItems().toString())
+          .contains("Power lost in the whole building");
+      Screenshots.take(screen.scene(), "sheet-typed");
+    }
+  }
+
+  @Test
+  void aLevelAboveTheRimShowsItsProblemAndChangesNothing() {
+    try (HeadlessScreen screen = withSumpChosen()) {
+      type(screen, "field-level", "600 mm");
+
+      HeadlessScreen.waitUntil(
+          "the problem is told", () -> screen.scene().lookup("#problem-level") != null);
+      assertThat(HeadlessScreen.onScreen(screen.find("problem-level", Label.class)::getText))
+          .contains("above the rim")
+          .contains("at most 500 mm");
+      assertThat(HeadlessScreen.onScreen(screen.find("stale-word", Label.class)::isVisible))
+          .isFalse();
+      Screenshots.take(screen.scene(), "sheet-refused");
+
+      screen.press(KeyCode.ESCAPE);
+      TextField level = screen.find("field-level", TextField.class);
+      String restored = HeadlessScreen.onScreen(() -> level.getText());
+      assertThat(restored).isEqualTo("262 mm");
+      assertThat(HeadlessScreen.onScreen(() -> screen.scene().lookup("#problem-level") == null))
+          .isTrue();
+    }
+  }
+
+  private static HeadlessScreen withSumpChosen() {
+    HeadlessScreen screen = HeadlessScreen.with("first-look/as-drawn.json");
+    Label stale = screen.find("stale-word", Label.class);
+    HeadlessScreen.waitUntil("failures are answered", () -> !stale.isVisible());
+    Node picture = screen.find("picture", Node.class);
+    HeadlessScreen.onScreen(
+        () -> {
+          picture.requestFocus();
+          return picture;
+        });
+    Label heading = screen.find("sheet-heading", Label.class);
+    for (int steps = 0; steps < 30 && !heading.getText().endsWith("sump"); steps++) {
+      screen.press(KeyCode.RIGHT);
+    }
+    assertThat(heading.getText()).isEqualTo("Vessel: sump");
+    HeadlessScreen.onScreen(
+        () -> {
+          ((SideTabs) screen.scene().lookup("#side-tabs")).showDrawing();
+          return picture;
+        });
+    return screen;
+  }
+
+  private static void type(HeadlessScreen screen, String field, String text) {
+    TextField level = screen.find(field, TextField.class);
+    HeadlessScreen.onScreen(
+        () -> {
+          level.requestFocus();
+          level.setText(text);
+          return level;
+        });
+    screen.press(KeyCode.ENTER);
+  }
+}
