@@ -96,6 +96,26 @@ public final class BuildingPicture {
     return new Finder(paper).at(new Point(x, y));
   }
 
+  /** The junction, supply or drain at a point of the paper, by its id. */
+  public Optional<String> endAt(double x, double y) {
+    return new Terminals(paper).end(new Point(x, y));
+  }
+
+  /** The innermost vessel or basin at a point of the paper, by its id. */
+  public Optional<String> vesselAt(double x, double y) {
+    return new Finder(paper).vessel(new Point(x, y));
+  }
+
+  /** The floor at a point of the paper, by its id. */
+  public Optional<String> floorAt(double x, double y) {
+    return new Terminals(paper).floor(new Point(x, y));
+  }
+
+  /** How far across the building (m) a point across the paper lies. */
+  public double acrossAt(double x) {
+    return (x - paper.left()) / paper.scale();
+  }
+
   /** Every height that can be taken hold of. */
   public List<Handle> handles() {
     return Handles.of(paper.plan());

@@ -53,7 +53,7 @@ final class Finder {
   }
 
   /** The innermost one. */
-  private Optional<String> vessel(Point point) {
+  Optional<String> vessel(Point point) {
     return paper.plan().tanks().values().stream()
         .filter(tank -> holds(tank, point))
         .max(Comparator.comparingInt(Tank::depth))

@@ -48,6 +48,7 @@ final class MainWindow {
   private final PictureView picture = new PictureView();
   private final Selection selection;
   private final EditingPicture editing;
+  private final DraftingMenus drafting;
   private final Looks looks;
   private final Playback playback;
   private final TimeLine timeLine;
@@ -72,6 +73,16 @@ final class MainWindow {
     drawn.setPadding(new Insets(12));
     SideTabs side = new SideTabs(story, drawn);
     editing.setOnChosen(side::showDrawing);
+    drafting =
+        new DraftingMenus(
+            work,
+            selection,
+            looks.units(),
+            editing,
+            problems -> {
+              drawn.complain(problems);
+              side.showDrawing();
+            });
     VBox left = new VBox(failures, changes);
     VBox.setVgrow(failures, Priority.ALWAYS);
     changes.setPadding(new Insets(0, 12, 12, 12));
@@ -112,6 +123,7 @@ final class MainWindow {
             null,
             item("edit.undo", "Shortcut+Z", work::undo),
             item("edit.redo", "Shortcut+Shift+Z", work::redo));
+    edit.getItems().addAll(drafting.edit());
     Menu view =
         new Menu(
             Words.of("menu.view"),
@@ -120,7 +132,7 @@ final class MainWindow {
             item("menu.view.closer", "Shortcut+PLUS", picture::closer),
             item("menu.view.farther", "Shortcut+MINUS", picture::farther));
     view.getItems().addAll(new LooksMenu(looks).items());
-    return new MenuBar(edit, view, time());
+    return new MenuBar(edit, drafting.insert(), view, time());
   }
 
   private static MenuItem item(String key, String keys, Runnable action) {

@@ -144,7 +144,7 @@ final class RunCourse {
         .orElse(stations.size() - 2);
   }
 
-  private double elevationAt(double along) {
+  double elevationAt(double along) {
     int leg = legAt(along);
     Run.Waypoint from = stations.get(leg);
     Run.Waypoint to = stations.get(leg + 1);

@@ -29,7 +29,9 @@ public final class EditingPicture extends StackPane {
   private final PictureView picture;
   private final Selection selection;
   private final HandleHand hand;
+  private final RunHand runs;
   private Runnable onChosen = () -> {};
+  private Runnable onDelete = () -> {};
 
   /** Puts handles over a picture. */
   public EditingPicture(
@@ -40,6 +42,7 @@ public final class EditingPicture extends StackPane {
     getChildren().addAll(picture, layer);
     picture.setAccessibleText(Words.of("picture.spoken"));
     hand = new HandleHand(picture, layer, work, selection, units);
+    runs = new RunHand(picture, layer);
     picture.addEventFilter(MouseEvent.MOUSE_MOVED, this::hover);
     picture.addEventFilter(MouseEvent.MOUSE_PRESSED, this::press);
     picture.addEventFilter(MouseEvent.MOUSE_DRAGGED, this::drag);
@@ -50,6 +53,18 @@ public final class EditingPicture extends StackPane {
   /** The building is drawn like this now. */
   public void show(BuildingPicture building) {
     hand.show(building);
+    runs.show(building);
+  }
+
+  /** The next pull of the mouse leads a new run from one place to another. */
+  public void startRun(RunHand.Led led) {
+    runs.start(led);
+    picture.requestFocus();
+  }
+
+  /** What to do when what is chosen is to be deleted. */
+  public void setOnDelete(Runnable action) {
+    onDelete = action;
   }
 
   /** What to do when something was chosen by a click. */
@@ -58,7 +73,7 @@ public final class EditingPicture extends StackPane {
   }
 
   private void hover(MouseEvent event) {
-    if (hand.holds()) {
+    if (hand.holds() || runs.isActive()) {
       return;
     }
     Optional<Handle> handle = hand.at(event.getX(), event.getY());
@@ -67,7 +82,10 @@ public final class EditingPicture extends StackPane {
   }
 
   private void press(MouseEvent event) {
-    if (event.getButton() == MouseButton.PRIMARY) {
+    if (runs.isActive()) {
+      runs.press(event.getX(), event.getY());
+      event.consume();
+    } else if (event.getButton() == MouseButton.PRIMARY) {
       hand.at(event.getX(), event.getY())
           .ifPresent(
               handle -> {
@@ -79,14 +97,20 @@ public final class EditingPicture extends StackPane {
   }
 
   private void drag(MouseEvent event) {
-    if (hand.holds()) {
+    if (runs.isActive()) {
+      runs.drag(event.getX(), event.getY());
+      event.consume();
+    } else if (hand.holds()) {
       hand.moveTo(event.getX(), event.getY());
       event.consume();
     }
   }
 
   private void release(MouseEvent event) {
-    if (hand.holds()) {
+    if (runs.isActive()) {
+      runs.release(event.getX(), event.getY());
+      event.consume();
+    } else if (hand.holds()) {
       hand.letGo();
       if (event.isStillSincePress()) {
         onChosen.run();
@@ -113,6 +137,7 @@ public final class EditingPicture extends StackPane {
               case LEFT -> stepped(-1);
               case RIGHT -> stepped(1);
               case SPACE -> done(hand::next);
+              case DELETE, BACK_SPACE -> done(onDelete);
               case ESCAPE -> done(this::giveUp);
               default -> false;
             };
@@ -122,7 +147,9 @@ public final class EditingPicture extends StackPane {
   }
 
   private void giveUp() {
-    if (hand.holds()) {
+    if (runs.isActive()) {
+      runs.giveUp();
+    } else if (hand.holds()) {
       hand.giveUp();
     } else {
       selection.clear();

@@ -98,7 +98,14 @@ final class HandleHand {
 
   /** What is drawn at a point of the screen, by its id. */
   Optional<String> idAt(double x, double y) {
-    return building.flatMap(b -> b.idAt(picture.paperX(x), picture.paperY(y)));
+    return building.flatMap(
+        b -> {
+          double paperX = picture.paperX(x);
+          double paperY = picture.paperY(y);
+          return b.endAt(paperX, paperY)
+              .or(() -> b.idAt(paperX, paperY))
+              .or(() -> b.floorAt(paperX, paperY));
+        });
   }
 
   void hover(Optional<Handle> handle, double x, double y) {
@@ -211,5 +218,12 @@ final class HandleHand {
 
   private void mark() {
     layer.mark(ownHandles().stream().map(this::onScreen).toList(), meant.map(this::onScreen));
+    layer.ring(
+        selection
+            .id()
+            .get()
+            .filter(id -> ownHandles().isEmpty())
+            .flatMap(id -> building.flatMap(b -> b.place(id)))
+            .map(at -> new Point(picture.screenX(at.x()), picture.screenY(at.y()))));
   }
 }

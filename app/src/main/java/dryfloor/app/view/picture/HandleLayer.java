@@ -1,5 +1,6 @@
 package dryfloor.app.view.picture;
 
+import dryfloor.app.drawing.Point;
 import dryfloor.app.view.picture.HandlePicker.OnScreen;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import javafx.scene.shape.Rectangle;
 final class HandleLayer extends Pane {
 
   private static final double RADIUS = 5;
+  private static final double RING = 14;
   private static final double AWAY = 16;
 
   private final Pane marks = new Pane();
@@ -40,6 +42,23 @@ final class HandleLayer extends Pane {
     handles.forEach(handle -> nodes.add(mark(handle, "handle")));
     meant.ifPresent(handle -> nodes.add(mark(handle, "handle-meant")));
     marks.getChildren().setAll(nodes);
+  }
+
+  /** Rings what is chosen and has no handle. */
+  void ring(Optional<Point> middle) {
+    middle.ifPresent(
+        at -> {
+          Circle ring = new Circle(at.x(), at.y(), RING);
+          ring.getStyleClass().add("handle-ring");
+          marks.getChildren().add(ring);
+        });
+  }
+
+  /** A line from where a run is to begin to where the hand is; gone with the next marks. */
+  void line(double fromX, double fromY, double toX, double toY) {
+    Line line = new Line(fromX, fromY, toX, toY);
+    line.getStyleClass().add("handle-line");
+    marks.getChildren().setAll(line);
   }
 
   private static Node mark(OnScreen handle, String style) {

@@ -3,8 +3,12 @@ package dryfloor.app.view.sheet;
 import dryfloor.app.view.work.Selection;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.check.Finding;
+import dryfloor.model.file.Problem;
 import dryfloor.model.unit.Units;
+import java.util.List;
+import java.util.stream.Collectors;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -13,6 +17,7 @@ public final class DrawingPanel extends VBox {
 
   private final Selection selection;
   private final PropertySheet sheet;
+  private final Label refused = new Label();
 
   /** The drawing of a window. */
   public DrawingPanel(Work work, Selection selection, ObservableValue<Units> units) {
@@ -20,7 +25,22 @@ public final class DrawingPanel extends VBox {
     this.selection = selection;
     sheet = new PropertySheet(work, selection, units);
     VBox.setVgrow(sheet, Priority.ALWAYS);
-    getChildren().addAll(sheet, new FindingsPanel(work, this::goTo));
+    refused.setId("refused");
+    refused.getStyleClass().add("field-problem");
+    refused.setWrapText(true);
+    complain(List.of());
+    work.installation().addListener((drawing, before, now) -> complain(List.of()));
+    getChildren().addAll(refused, sheet, new FindingsPanel(work, this::goTo));
+  }
+
+  /** Says what keeps something from being done; nothing for what is done. */
+  public void complain(List<Problem> problems) {
+    refused.setText(
+        problems.stream()
+            .map(problem -> problem.message() + "; " + problem.remedy())
+            .collect(Collectors.joining("\n")));
+    refused.setVisible(!problems.isEmpty());
+    refused.setManaged(!problems.isEmpty());
   }
 
   private void goTo(Finding finding) {
