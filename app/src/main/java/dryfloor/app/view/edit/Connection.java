@@ -48,7 +48,9 @@ public final class Connection {
         into.map(vessel -> Math.max(from.elevation(), vessel.rim() + OVER_THE_RIM))
             .orElse(Math.max(from.elevation(), to.elevation()));
     double length = (top - from.elevation()) + (top - to.elevation()) + sideways + SPARE;
-    boolean falls = from.elevation() > to.elevation() && tree.find(from.id()).map(b -> !b.kind().equals("supply")).orElse(true);
+    boolean falls =
+        from.elevation() > to.elevation()
+            && tree.find(from.id()).map(b -> !b.kind().equals("supply")).orElse(true);
     ObjectNode run = FileTree.MAPPER.createObjectNode().put("id", Ids.free(tree, "run"));
     run.set("from", first.orElseThrow());
     run.set("to", second.orElseThrow());

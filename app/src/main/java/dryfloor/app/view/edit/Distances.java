@@ -15,7 +15,9 @@ final class Distances {
 
   private Distances() {}
 
-  /** Takes them out of the tree of this drawing, run by run where all of them would be read again. */
+  /**
+   * Takes them out of the tree of this drawing, run by run where all of them would be read again.
+   */
   static void leaveOutWhatFollows(FileTree tree, Installation drawing) {
     FileTree without = tree.copy();
     without.list("runs").forEach(Distances::strip);

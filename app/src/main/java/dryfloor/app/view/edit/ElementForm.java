@@ -66,8 +66,7 @@ public final class ElementForm {
             || problem.path().startsWith(own + ".")
             || problem.path().startsWith(own + "[");
     return within
-        ? Optional.of(
-            problem.path().equals(own) ? "" : problem.path().substring(own.length() + 1))
+        ? Optional.of(problem.path().equals(own) ? "" : problem.path().substring(own.length() + 1))
         : Optional.empty();
   }
 
@@ -130,9 +129,7 @@ public final class ElementForm {
   }
 
   private static String name(JsonPointer pointer) {
-    return Optional.ofNullable(pointer.last())
-        .map(JsonPointer::getMatchingProperty)
-        .orElse("");
+    return Optional.ofNullable(pointer.last()).map(JsonPointer::getMatchingProperty).orElse("");
   }
 
   private Trial vary(Field field, String variant) {
@@ -168,7 +165,9 @@ public final class ElementForm {
 
   private String endDefinition(String name, JsonPointer pointer) {
     boolean end = name.equals("runEnd");
-    return end && branch.node().at(pointer.head()).has("floor") ? "endAtFloor" : end ? "endAtVessel" : name;
+    return end && branch.node().at(pointer.head()).has("floor")
+        ? "endAtFloor"
+        : end ? "endAtVessel" : name;
   }
 
   private static void put(ObjectNode element, String pointer, JsonNode value) {
@@ -192,6 +191,7 @@ public final class ElementForm {
           : DecimalNode.valueOf(number);
     }
     Matcher unit = UNIT.matcher(old.asString(""));
-    return StringNode.valueOf(bare && unit.matches() ? typed.replace(',', '.') + " " + unit.group(1) : typed);
+    return StringNode.valueOf(
+        bare && unit.matches() ? typed.replace(',', '.') + " " + unit.group(1) : typed);
   }
 }

@@ -38,7 +38,9 @@ final class Fields {
   /** "spillEdge" is "Spill edge". */
   static String label(String field) {
     String spaced = field.replaceAll("([a-z])([A-Z0-9])", "$1 $2").toLowerCase(Locale.ROOT);
-    return spaced.isEmpty() ? spaced : Character.toUpperCase(spaced.charAt(0)) + spaced.substring(1);
+    return spaced.isEmpty()
+        ? spaced
+        : Character.toUpperCase(spaced.charAt(0)) + spaced.substring(1);
   }
 
   private void structure(ObjectNode node, String definition, String pointer, String path) {
@@ -129,7 +131,10 @@ final class Fields {
             List.copyOf(Schema.definition("shape").path("properties").propertyNames());
         field(pointer, path, label(name), variant, Field.Kind.VARIANT, variants, text, false);
         structure(
-            (ObjectNode) inner.path(variant), variant, pointer + "/" + variant, path + "." + variant);
+            (ObjectNode) inner.path(variant),
+            variant,
+            pointer + "/" + variant,
+            path + "." + variant);
       }
       case "runEnd" -> {
         String at = ENDS.stream().filter(inner::has).findFirst().orElse("vessel");
@@ -170,7 +175,8 @@ final class Fields {
       }
     }
     additions.add(
-        new Addition(pointer + "/-", label(name) + " " + (list.size() + 1), Schema.description(property)));
+        new Addition(
+            pointer + "/-", label(name) + " " + (list.size() + 1), Schema.description(property)));
   }
 
   private void pair(ArrayNode pair, JsonNode property, String pointer, String path, String title) {

@@ -11,7 +11,6 @@ import java.util.List;
 public record Placed(Trial trial, String id) {
 
   static Placed refused(String message, String remedy) {
-    return new Placed(
-        new Trial.Refused(List.of(new Problem(1, 1, "", message, remedy))), "");
+    return new Placed(new Trial.Refused(List.of(new Problem(1, 1, "", message, remedy))), "");
   }
 }

@@ -239,7 +239,8 @@ public final class Placement {
 
   /** Where nothing says on what the water of the run lands, the part says it. */
   private String standing(Run run, String json) {
-    boolean lands = List.of("pump", "joint", "device").stream().anyMatch(k -> json.contains("'part':'" + k));
+    boolean lands =
+        List.of("pump", "joint", "device").stream().anyMatch(k -> json.contains("'part':'" + k));
     return run.standsIn().isPresent() || !lands
         ? json
         : json.substring(0, json.length() - 1)
@@ -259,7 +260,8 @@ public final class Placement {
             vessel ->
                 parse(
                     "{'part':'floatValve','id':'float-valve','kv':1,'vessel':'%s','closesAt':'%s','band':'20 mm'}"
-                        .formatted(vessel.id(), metres(Math.max(vessel.level() - vessel.bottom(), 0.02)))))
+                        .formatted(
+                            vessel.id(), metres(Math.max(vessel.level() - vessel.bottom(), 0.02)))))
         .toList();
   }
 
@@ -293,8 +295,7 @@ public final class Placement {
               double depth = Math.max(vessel.level() - vessel.bottom(), 0.02);
               return parse(
                   "{'control':'levelSwitch','id':'level-switch','in':'%s','lower':'%s','upper':'%s','action':'fills','drives':%s}"
-                      .formatted(
-                          vessel.id(), metres(depth - 0.01), metres(depth), driven()));
+                      .formatted(vessel.id(), metres(depth - 0.01), metres(depth), driven()));
             })
         .toList();
   }

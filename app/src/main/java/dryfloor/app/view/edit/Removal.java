@@ -19,7 +19,8 @@ import java.util.stream.Stream;
 
 /**
  * Takes an element or part out of a drawing, with what can't be without it: runs that end there,
- * edges to it, floats and switches in it. What stood in it stands where it stood, at the same height.
+ * edges to it, floats and switches in it. What stood in it stands where it stood, at the same
+ * height.
  */
 final class Removal {
 
@@ -46,8 +47,7 @@ final class Removal {
                     .filter(this::isLost)
                     .flatMap(
                         run ->
-                            Stream.concat(
-                                Stream.of(run.id()), run.parts().stream().map(Part::id))))
+                            Stream.concat(Stream.of(run.id()), run.parts().stream().map(Part::id))))
             .collect(Collectors.toSet());
     drawing.runs().stream()
         .flatMap(run -> run.parts().stream())
@@ -213,8 +213,7 @@ final class Removal {
           c.in().equals(id)
               ? Optional.empty()
               : Optional.of(
-                  new Control.LeakSensor(
-                      c.id(), c.name(), c.in(), c.depth(), c.delay(), drives));
+                  new Control.LeakSensor(c.id(), c.name(), c.in(), c.depth(), c.delay(), drives));
       case Control.Timer c ->
           Optional.of(new Control.Timer(c.id(), c.name(), c.longestRun(), drives));
       case Control.HandSwitch c ->

@@ -50,9 +50,7 @@ final class Samples {
         .map(
             id -> {
               ObjectNode end = FileTree.MAPPER.createObjectNode().put(variant, id);
-              return variant.equals("vessel")
-                  ? end.put("at", "0 mm").put("opening", "port")
-                  : end;
+              return variant.equals("vessel") ? end.put("at", "0 mm").put("opening", "port") : end;
             });
   }
 

@@ -39,16 +39,15 @@ public final class Snippet {
   }
 
   /**
-   * Puts a copied text into a drawing, under an id of its own. Where it names what this drawing does
-   * not have, something of the same kind near what is chosen takes its place.
+   * Puts a copied text into a drawing, under an id of its own. Where it names what this drawing
+   * does not have, something of the same kind near what is chosen takes its place.
    *
    * @param chosen id of what is chosen
    */
   public static Placed paste(
       Installation drawing, String text, Optional<String> chosen, Units units) {
     Optional<ObjectNode> snippet = parse(text);
-    Optional<String> list =
-        snippet.flatMap(node -> node.propertyNames().stream().findFirst());
+    Optional<String> list = snippet.flatMap(node -> node.propertyNames().stream().findFirst());
     Optional<ObjectNode> element =
         snippet.flatMap(
             node ->
@@ -73,11 +72,7 @@ public final class Snippet {
   }
 
   private static Placed paste(
-      Installation drawing,
-      String list,
-      ObjectNode element,
-      Optional<String> chosen,
-      Units units) {
+      Installation drawing, String list, ObjectNode element, Optional<String> chosen, Units units) {
     FileTree tree = FileTree.of(drawing, units);
     Surroundings near = new Surroundings(drawing, chosen);
     Optional<Placed> first = Optional.empty();
@@ -92,8 +87,7 @@ public final class Snippet {
   }
 
   /** As it was, then standing in each other place near by. */
-  private static List<ObjectNode> candidates(
-      FileTree tree, Surroundings near, ObjectNode element) {
+  private static List<ObjectNode> candidates(FileTree tree, Surroundings near, ObjectNode element) {
     ObjectNode known = element.deepCopy();
     adopt(tree, known);
     return Stream.concat(

@@ -22,9 +22,7 @@ final class Tee {
     double middle = run.length() / 2;
     String tee = free(drawing, "tee");
     double elevation = RunCourse.of(drawing, run).elevationAt(middle);
-    Run first =
-        piece(
-            run, run.id(), run.name(), run.from(), new RunEnd.AtJunction(tee), 0, middle);
+    Run first = piece(run, run.id(), run.name(), run.from(), new RunEnd.AtJunction(tee), 0, middle);
     Run second =
         piece(
             run,

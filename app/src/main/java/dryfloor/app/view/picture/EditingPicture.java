@@ -117,7 +117,7 @@ public final class EditingPicture extends StackPane {
       }
       event.consume();
     } else if (event.getButton() == MouseButton.PRIMARY && event.isStillSincePress()) {
-      hand.idAt(event.getX(), event.getY()).ifPresentOrElse(selection::choose, selection::clear);
+      hand.idAt(event.getX(), event.getY()).ifPresentOrElse(this::choose, selection::clear);
     }
   }
 

@@ -73,7 +73,9 @@ public final class RunHand {
                 .ifPresent(
                     to ->
                         taker.ifPresent(
-                            t -> t.between(from.end(), to, Math.abs(across(x) - across(from.x()))))));
+                            t ->
+                                t.between(
+                                    from.end(), to, Math.abs(across(x) - across(from.x()))))));
   }
 
   void giveUp() {

@@ -12,7 +12,9 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** What is drawn: the fields of what is chosen, and what is to be looked at in the whole drawing. */
+/**
+ * What is drawn: the fields of what is chosen, and what is to be looked at in the whole drawing.
+ */
 public final class DrawingPanel extends VBox {
 
   private final Selection selection;

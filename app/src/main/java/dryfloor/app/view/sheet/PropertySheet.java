@@ -100,7 +100,9 @@ public final class PropertySheet extends ScrollPane {
   }
 
   private boolean hasTheSameRows(List<Field> now) {
-    return rows.stream().map(row -> row.field().pointer() + row.field().kind()).toList()
+    return rows.stream()
+        .map(row -> row.field().pointer() + row.field().kind())
+        .toList()
         .equals(now.stream().map(field -> field.pointer() + field.kind()).toList());
   }
 
@@ -166,13 +168,14 @@ public final class PropertySheet extends ScrollPane {
               .flatMap(this::row)
               .filter(found -> field.map(found.field()::equals).orElse(false));
       row.ifPresentOrElse(
-          found -> found.complain(text),
-          () -> others.add(problem.path() + ": " + text));
+          found -> found.complain(text), () -> others.add(problem.path() + ": " + text));
     }
     if (!others.isEmpty()) {
-      field.flatMap(f -> row(f.path())).ifPresentOrElse(
-          row -> row.complain(String.join("\n", others)),
-          () -> complain(String.join("\n", others)));
+      field
+          .flatMap(f -> row(f.path()))
+          .ifPresentOrElse(
+              row -> row.complain(String.join("\n", others)),
+              () -> complain(String.join("\n", others)));
     }
   }
 

@@ -133,7 +133,8 @@ class DraftingTest {
     return switch (trial) {
       case Trial.Sound sound -> {
         assertThat(DrawingCheck.check(sound.drawing()).stream().filter(Finding::isError)).isEmpty();
-        assertThat(InstallationFile.readText(InstallationWriter.text(sound.drawing(), Units.METRIC)))
+        assertThat(
+                InstallationFile.readText(InstallationWriter.text(sound.drawing(), Units.METRIC)))
             .isInstanceOf(Reading.Read.class);
         yield sound.drawing();
       }

@@ -128,7 +128,9 @@ class ElementFormTest {
       assertThat(fields).as(id).hasSizeGreaterThan(1);
       Field last = fields.getLast();
       if (last.kind() != Field.Kind.HEADING && last.kind() != Field.Kind.VARIANT) {
-        assertThat(form.set(last, last.text())).as(id + last.path()).isInstanceOf(Trial.Sound.class);
+        assertThat(form.set(last, last.text()))
+            .as(id + last.path())
+            .isInstanceOf(Trial.Sound.class);
       }
     }
   }
