@@ -45,7 +45,7 @@ final class HeadlessScreen implements AutoCloseable {
     };
   }
 
-  private static synchronized void start() {
+  static synchronized void start() {
     if (!started) {
       Platform.startup(() -> Platform.setImplicitExit(false));
       started = true;
@@ -54,6 +54,9 @@ final class HeadlessScreen implements AutoCloseable {
 
   /** Does something on the screen's own thread and brings back what came of it. */
   static <T> T onScreen(Callable<T> action) {
+    if (Platform.isFxApplicationThread()) {
+      throw new AssertionError("the screen's thread can't wait for itself");
+    }
     CompletableFuture<T> done = new CompletableFuture<>();
     Platform.runLater(
         () -> {

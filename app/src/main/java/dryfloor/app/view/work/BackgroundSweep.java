@@ -94,6 +94,6 @@ final class BackgroundSweep implements AutoCloseable {
   @Override
   public void close() {
     questions.incrementAndGet();
-    worker.shutdownNow();
+    worker.shutdown();
   }
 }

@@ -1,0 +1,198 @@
+package dryfloor.app.view;
+
+import dryfloor.app.view.file.DrawingFile;
+import dryfloor.app.view.file.JournalKeeper;
+import dryfloor.app.view.file.WindowState;
+import dryfloor.app.view.panel.Notices;
+import dryfloor.app.view.work.Work;
+import dryfloor.model.Installation;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/** One window with one drawing and its file. To be used by the screen's thread alone. */
+final class DrawingWindow {
+
+  private final Program program;
+  private final Stage stage;
+  private final Notices notices = new Notices();
+  private final FileDesk desk;
+  private final SaveDesk saves;
+  private final Optional<JournalKeeper> journal;
+
+  private DrawingFile file;
+  private Work work;
+  private MainWindow main;
+
+  DrawingWindow(
+      Program program,
+      Stage stage,
+      DrawingFile file,
+      Installation drawing,
+      Program.JournalSource journal) {
+    this.program = program;
+    this.stage = stage;
+    this.file = file;
+    this.journal = keep(journal);
+    desk = new FileDesk(program, this);
+    saves = new SaveDesk(program, this);
+    work = new Work(drawing, Platform::runLater);
+    main = new MainWindow(work);
+    stage.setScene(new Scene(main.root(), stage.getWidth(), stage.getHeight()));
+    furnish();
+    FileDrop.onto(stage.getScene(), desk::receive);
+    stage.setOnCloseRequest(
+        request -> {
+          request.consume();
+          saves.close();
+        });
+    stage
+        .focusedProperty()
+        .addListener(
+            (focused, before, now) -> {
+              if (now) {
+                desk.lookForOthers();
+              }
+            });
+  }
+
+  private Optional<JournalKeeper> keep(Program.JournalSource source) {
+    try {
+      return Optional.of(
+          new JournalKeeper(
+              source.get(),
+              failure ->
+                  Platform.runLater(() -> tell("journal.trouble", String.valueOf(failure)))));
+    } catch (IOException e) {
+      tell("journal.trouble", String.valueOf(e));
+      return Optional.empty();
+    }
+  }
+
+  /** Shows another drawing in place of the present one. */
+  void show(DrawingFile other, Installation drawing) {
+    List<Double> dividers = dividers();
+    work.close();
+    file = other;
+    work = new Work(drawing, Platform::runLater);
+    main = new MainWindow(work);
+    stage.getScene().setRoot(main.root());
+    WindowPlace.divide(main.parts(), dividers);
+    furnish();
+  }
+
+  /** Adds to the drawing's own window what concerns its file. */
+  private void furnish() {
+    main.menuBar().getMenus().addFirst(FileMenu.of(program, this));
+    main.top().getChildren().add(notices);
+    work.installation().addListener((drawing, before, now) -> changed());
+    work.answers().addListener((answers, before, now) -> entitle());
+    file.path().ifPresentOrElse(path -> program.shows(this, path), () -> program.showsNoFile(this));
+    // A field for text would keep the keys for undo to itself.
+    main.parts().getItems().get(1).requestFocus();
+    changed();
+  }
+
+  /** To be told when the file holds something else than before, or is another one. */
+  void isNow(DrawingFile other) {
+    boolean moved = !other.path().equals(file.path());
+    file = other;
+    if (moved) {
+      other.path().ifPresent(path -> program.shows(this, path));
+    }
+    changed();
+  }
+
+  private void changed() {
+    entitle();
+    if (hasUnsaved()) {
+      journal.ifPresent(keeper -> keeper.changed(file, drawing()));
+    } else {
+      journal.ifPresent(JournalKeeper::saved);
+    }
+  }
+
+  private void entitle() {
+    String name =
+        file.path()
+            .map(path -> String.valueOf(path.getFileName()))
+            .orElseGet(() -> Words.of("file.untitled"));
+    String key = hasUnsaved() ? "file.title.unsaved" : "file.title";
+    stage.setTitle(Words.of(key, drawing().name(), name));
+  }
+
+  boolean hasUnsaved() {
+    return file.hasUnsaved(drawing());
+  }
+
+  Installation drawing() {
+    return work.installation().get();
+  }
+
+  DrawingFile file() {
+    return file;
+  }
+
+  Work work() {
+    return work;
+  }
+
+  FileDesk desk() {
+    return desk;
+  }
+
+  SaveDesk saves() {
+    return saves;
+  }
+
+  Notices notices() {
+    return notices;
+  }
+
+  Stage stage() {
+    return stage;
+  }
+
+  MainWindow main() {
+    return main;
+  }
+
+  /** Says something of this key about a detail. */
+  void tell(String key, String detail) {
+    notices.tell(key.replace('.', '-'), Words.of(key, detail));
+  }
+
+  /** Another program shows the same file. */
+  void tellOpenElsewhere(Path path) {
+    tell("file.openElsewhere", path.toString());
+  }
+
+  void toFront() {
+    stage.setIconified(false);
+    stage.toFront();
+    stage.requestFocus();
+  }
+
+  /** Divides the window as the last one was. */
+  void divide(WindowState state) {
+    WindowPlace.divide(main.parts(), state.dividers());
+  }
+
+  private List<Double> dividers() {
+    return WindowPlace.dividers(main.parts());
+  }
+
+  /** Closes the window, whatever is unsaved. */
+  void closeNow() {
+    WindowState state = WindowPlace.of(stage, dividers());
+    journal.ifPresent(JournalKeeper::saved);
+    journal.ifPresent(JournalKeeper::close);
+    work.close();
+    program.closed(this, state);
+    stage.close();
+  }
+}
