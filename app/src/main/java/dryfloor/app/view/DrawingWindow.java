@@ -88,11 +88,13 @@ final class DrawingWindow {
   /** Adds to the drawing's own window what concerns its file. */
   private void furnish() {
     main.menuBar().getMenus().addFirst(FileMenu.of(program, this));
+    main.menuBar().getMenus().add(LearnMenu.of(this));
     main.top().getChildren().add(notices);
     work.installation().addListener((drawing, before, now) -> changed());
     work.answers().addListener((answers, before, now) -> entitle());
     file.path().ifPresentOrElse(path -> program.shows(this, path), () -> program.showsNoFile(this));
-    // A field for text would keep the keys for undo to itself.
+    // A field for text would keep the keys for undo to itself; without style nothing can be chosen.
+    main.root().applyCss();
     main.parts().getItems().get(1).requestFocus();
     changed();
   }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import javafx.application.Application;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
+import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
@@ -140,21 +140,37 @@ final class FileScreen implements AutoCloseable {
 
   /** Clicks a choice of a notice, the first being 1. */
   void choose(String id, int number) {
-    Notices notices = window().notices();
+    click(window().stage().getScene(), "notice-" + id + "-" + number);
+  }
+
+  /** Clicks a part of a window. */
+  void click(Scene scene, String id) {
     HeadlessScreen.onScreen(
         () -> {
-          Node button = notices.lookup("#notice-" + id + "-" + number);
-          if (!(button instanceof Button)) {
-            throw new AssertionError("no choice " + number + " of " + id);
+          Node part = scene.lookup("#" + id);
+          if (part == null) {
+            throw new AssertionError("nothing on the screen has the id " + id);
           }
-          notices.getScene().getRoot().applyCss();
-          notices.getScene().getRoot().layout();
-          var at = button.localToScreen(8, 8);
+          scene.getRoot().applyCss();
+          scene.getRoot().layout();
+          var at = part.localToScreen(8, 8);
           Robot robot = new Robot();
           robot.mouseMove(at);
           robot.mouseClick(MouseButton.PRIMARY);
           return at;
         });
+  }
+
+  static boolean has(Scene scene, String id) {
+    return HeadlessScreen.onScreen(() -> scene.lookup("#" + id) != null);
+  }
+
+  static void waitFor(Scene scene, String id) {
+    HeadlessScreen.waitUntil("there is " + id, () -> scene.lookup("#" + id) != null);
+  }
+
+  Exporter exporter() {
+    return new Exporter(program, window());
   }
 
   /** Ends the program as a power cut would: nothing is saved, its windows are gone. */
