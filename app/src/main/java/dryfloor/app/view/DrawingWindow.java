@@ -3,6 +3,7 @@ package dryfloor.app.view;
 import dryfloor.app.view.file.DrawingFile;
 import dryfloor.app.view.file.JournalKeeper;
 import dryfloor.app.view.file.WindowState;
+import dryfloor.app.view.panel.LongWorkPanel;
 import dryfloor.app.view.panel.Notices;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
@@ -89,7 +90,7 @@ final class DrawingWindow {
   private void furnish() {
     main.menuBar().getMenus().addFirst(FileMenu.of(program, this));
     main.menuBar().getMenus().add(LearnMenu.of(this));
-    main.top().getChildren().add(notices);
+    main.top().getChildren().addAll(new LongWorkPanel(work), notices);
     work.installation().addListener((drawing, before, now) -> changed());
     work.answers().addListener((answers, before, now) -> entitle());
     file.path().ifPresentOrElse(path -> program.shows(this, path), () -> program.showsNoFile(this));

@@ -39,10 +39,11 @@ public record Marking(Exercise exercise, Guess guess, List<LevelMark> levels) {
    * One level, guessed and true.
    *
    * @param vessel id of the vessel
+   * @param before level in normal operation (m, elevation)
    * @param guessed final level (m, elevation)
    * @param truth final level (m, elevation)
    */
-  public record LevelMark(String vessel, double guessed, double truth) {
+  public record LevelMark(String vessel, double before, double guessed, double truth) {
 
     /** Guessed minus true (m). */
     public double difference() {
@@ -52,6 +53,11 @@ public record Marking(Exercise exercise, Guess guess, List<LevelMark> levels) {
     /** Whether it is as right as anybody could mark it on glass. */
     public boolean isRight() {
       return Math.abs(difference()) <= RIGHT;
+    }
+
+    /** Whether it moves or was thought to; what rightly was left alone earns nothing. */
+    boolean counts() {
+      return Math.abs(truth - before) > RIGHT || Math.abs(guessed - before) > RIGHT;
     }
 
     /** From 1 for right down to 0 for far off, straight in between. */
@@ -68,6 +74,7 @@ public record Marking(Exercise exercise, Guess guess, List<LevelMark> levels) {
                 vessel ->
                     new LevelMark(
                         vessel.id(),
+                        vessel.levelBefore(),
                         guess.levels().getOrDefault(vessel.id(), vessel.levelBefore()),
                         vessel.levelAfter()))
             .toList();
@@ -97,9 +104,14 @@ public record Marking(Exercise exercise, Guess guess, List<LevelMark> levels) {
             .anyMatch(f -> f.id().equals(guess.floor().get()) && f.received() > 0);
   }
 
-  /** Points for the levels. */
+  /** Points for the levels that move or were thought to. */
   public int levelPoints() {
-    double share = levels.stream().mapToDouble(LevelMark::share).average().orElse(1);
+    double share =
+        levels.stream()
+            .filter(LevelMark::counts)
+            .mapToDouble(LevelMark::share)
+            .average()
+            .orElse(1);
     return (int) Math.round(FOR_LEVELS * share);
   }
 

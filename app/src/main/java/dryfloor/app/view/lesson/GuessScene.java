@@ -17,6 +17,9 @@ import java.util.Set;
 /** The scenes of an exercise: the truth, and what may be shown of it before the guess. */
 final class GuessScene {
 
+  /** A level that has moved less is not marked (m). */
+  private static final double LOOKS_THE_SAME = 5e-4;
+
   private final Exercise exercise;
   private final Wording wording;
   private final Scene truth;
@@ -65,7 +68,7 @@ final class GuessScene {
     double level = levels.getOrDefault(id, water.before());
     Amounts amounts = new Amounts(Units.METRIC);
     String note =
-        levels.containsKey(id)
+        Math.abs(level - water.before()) > LOOKS_THE_SAME
             ? Words.of("learn.mark", amounts.levelChange(level - water.before()))
             : "";
     return new Scene.Water(water.before(), level, water.name(), note);

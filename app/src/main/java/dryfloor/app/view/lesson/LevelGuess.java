@@ -6,11 +6,13 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import javafx.beans.property.DoubleProperty;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The level of one vessel, to be dragged or typed in mm above its own floor. */
@@ -33,7 +35,8 @@ final class LevelGuess extends VBox {
     slider.setBlockIncrement(5);
     typed.setId("guess-typed-" + vessel.id());
     typed.setAccessibleText(Words.of("learn.levelOf", name));
-    typed.setPrefColumnCount(5);
+    typed.setPrefColumnCount(4);
+    typed.setMinWidth(Region.USE_PREF_SIZE);
     typed.setOnAction(event -> take());
     typed.focusedProperty().addListener((focused, before, isNow) -> takeUnless(isNow));
     slider.valueProperty().addListener((value, before, after) -> write());
@@ -41,7 +44,11 @@ final class LevelGuess extends VBox {
     HBox.setHgrow(slider, Priority.ALWAYS);
     Label title = new Label(Words.of("learn.level", name, Math.round(now)));
     title.setWrapText(true);
-    getChildren().setAll(title, new HBox(8, slider, typed, new Label(Words.of("learn.mm"))));
+    Label unit = new Label(Words.of("learn.mm"));
+    unit.setMinWidth(Region.USE_PREF_SIZE);
+    HBox line = new HBox(8, slider, typed, unit);
+    line.setAlignment(Pos.CENTER_LEFT);
+    getChildren().setAll(title, line);
   }
 
   private void takeUnless(boolean focused) {

@@ -63,14 +63,34 @@ class CourseTest {
   @Test
   void aLevelFiveMillimetresOffIsRightAndFiftyOffEarnsNothing() {
     Exercise exercise = course.exercises().getLast();
-    int number = exercise.asked().size();
+    int number = moving(exercise).size();
 
-    assertThat(off(exercise, 0.005).levelPoints()).isEqualTo(Marking.FOR_LEVELS);
+    assertThat(off(exercise, 0.0049).levelPoints()).isEqualTo(Marking.FOR_LEVELS);
     assertThat(off(exercise, 0.0275).levelPoints())
         .as("half way from 5 mm to 50 mm, the others right")
         .isEqualTo((int) Math.round(Marking.FOR_LEVELS * (number - 0.5) / number));
     assertThat(off(exercise, -0.05).levelPoints())
         .isEqualTo((int) Math.round(Marking.FOR_LEVELS * (number - 1.0) / number));
+  }
+
+  @Test
+  void leavingEveryLevelAloneEarnsNothingForThoseThatMoveFar() {
+    Exercise exercise = course.exercises().getLast();
+
+    Marking marking =
+        Marking.of(exercise, new Guess(Map.of(), Verdict.DRY, Optional.empty()));
+
+    assertThat(moving(exercise)).anyMatch(v -> Math.abs(v.levelAfter() - v.levelBefore()) > 0.05);
+    assertThat(marking.levelPoints()).isLessThan(Marking.FOR_LEVELS);
+    assertThat(marking.levels())
+        .filteredOn(level -> Math.abs(level.truth() - level.before()) > 0.05)
+        .allMatch(level -> level.share() == 0);
+  }
+
+  private static List<Outcome.VesselOutcome> moving(Exercise exercise) {
+    return exercise.asked().stream()
+        .filter(vessel -> Math.abs(vessel.levelAfter() - vessel.levelBefore()) > Marking.RIGHT)
+        .toList();
   }
 
   @Test
@@ -89,10 +109,10 @@ class CourseTest {
     assertThat(marking.points()).isEqualTo(Marking.FOR_LEVELS);
   }
 
-  /** The truth, but for the first level, which is so far off (m). */
+  /** The truth, but for the first level that moves, which is so far off (m). */
   private static Marking off(Exercise exercise, double by) {
     Guess truth = truth(exercise);
-    String first = exercise.asked().getFirst().id();
+    String first = moving(exercise).getFirst().id();
     Map<String, Double> levels =
         truth.levels().entrySet().stream()
             .collect(
