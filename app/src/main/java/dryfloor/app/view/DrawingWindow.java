@@ -174,6 +174,12 @@ final class DrawingWindow {
     tell("file.openElsewhere", path.toString());
   }
 
+  /** Shows the drawing, with what is to be said of it, whatever else the window showed. */
+  void showDrawing() {
+    stage.getScene().setRoot(main.root());
+    main.parts().getItems().get(1).requestFocus();
+  }
+
   void toFront() {
     stage.setIconified(false);
     stage.toFront();

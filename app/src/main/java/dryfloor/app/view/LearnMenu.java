@@ -32,7 +32,7 @@ final class LearnMenu {
   }
 
   private static void learn(DrawingWindow window, List<Installation> drawings) {
-    Runnable back = () -> show(window, window.main().root());
+    Runnable back = window::showDrawing;
     show(
         window,
         new LessonDoor(drawings, course -> show(window, new LessonView(course, back)), back));

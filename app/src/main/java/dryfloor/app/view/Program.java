@@ -60,6 +60,9 @@ final class Program implements AutoCloseable {
             yield window;
           }
         };
+    if (wanted.isEmpty()) {
+      settings.recent().last().ifPresent(gone -> first.tell("file.gone", gone.toString()));
+    }
     new LeftBehind(this, journals).offerIn(first);
     return first;
   }

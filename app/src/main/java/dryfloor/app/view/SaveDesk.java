@@ -147,6 +147,7 @@ final class SaveDesk {
       return;
     }
     window.toFront();
+    window.showDrawing();
     window
         .notices()
         .ask(

@@ -48,6 +48,17 @@ class FilesOnScreenTest {
   }
 
   @Test
+  void whereTheLastFileIsGoneAnExampleIsShownAndItIsSaid() throws IOException {
+    FileScreen.started(settings, Optional.of(file)).close();
+    Files.delete(file);
+
+    try (FileScreen screen = FileScreen.started(settings, Optional.empty())) {
+      assertThat(screen.notice("file-gone")).contains("shop.json");
+      assertThat(screen.title()).contains("not saved yet");
+    }
+  }
+
+  @Test
   void aChangeIsSavedWithTheKeysAndUndoneBackToUnsaved() {
     try (FileScreen screen = FileScreen.started(settings, Optional.of(file))) {
       screen.rename("Another shop");

@@ -20,8 +20,7 @@ class LongWorkOnScreenTest {
   void aLargeDrawingShowsHowFarItIsAndCanBeStopped() throws IOException {
     Path file = folder.resolve("hall.json");
     Files.copy(Path.of("..", "scenarios", "grand-hall", "as-drawn.json"), file);
-    try (FileScreen screen =
-        FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
       Scene scene = screen.window().stage().getScene();
       screen.waitUntil(
           "it shows how far it is",

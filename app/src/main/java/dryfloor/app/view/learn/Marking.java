@@ -107,11 +107,7 @@ public record Marking(Exercise exercise, Guess guess, List<LevelMark> levels) {
   /** Points for the levels that move or were thought to. */
   public int levelPoints() {
     double share =
-        levels.stream()
-            .filter(LevelMark::counts)
-            .mapToDouble(LevelMark::share)
-            .average()
-            .orElse(1);
+        levels.stream().filter(LevelMark::counts).mapToDouble(LevelMark::share).average().orElse(1);
     return (int) Math.round(FOR_LEVELS * share);
   }
 

@@ -77,8 +77,7 @@ class CourseTest {
   void leavingEveryLevelAloneEarnsNothingForThoseThatMoveFar() {
     Exercise exercise = course.exercises().getLast();
 
-    Marking marking =
-        Marking.of(exercise, new Guess(Map.of(), Verdict.DRY, Optional.empty()));
+    Marking marking = Marking.of(exercise, new Guess(Map.of(), Verdict.DRY, Optional.empty()));
 
     assertThat(moving(exercise)).anyMatch(v -> Math.abs(v.levelAfter() - v.levelBefore()) > 0.05);
     assertThat(marking.levelPoints()).isLessThan(Marking.FOR_LEVELS);
