@@ -12,6 +12,7 @@ if not defined JAVA (
   exit /b 3
 )
 set "MEMORY=%DRYFLOOR_MEMORY%"
+if not defined MEMORY if /i "%~1"=="view" set "MEMORY=400m"
 if not defined MEMORY set "MEMORY=256m"
 set "JAR=%APP%target\dryfloor-app.jar"
 set "STALE="

@@ -61,6 +61,17 @@ class ArchitectureTest {
           .resideInAnyPackage("javafx..", "java.awt..", "javax.swing..");
 
   @ArchTest
+  static final ArchRule filesAndLessonsKnowNoToolkit =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "dryfloor.app.view.file..", "dryfloor.app.view.learn..", "dryfloor.app.shipped..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javafx..", "java.awt..", "javax.swing..")
+          .allowEmptyShould(false);
+
+  @ArchTest
   static final ArchRule drawingKnowsTheModelOnly =
       noClasses()
           .that()

@@ -1,7 +1,7 @@
 package dryfloor.app.command;
 
-import dryfloor.model.Installation;
 import dryfloor.model.file.VisibleText;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -17,18 +17,18 @@ public final class CommandLines {
   static final String TRACE = "DRYFLOOR_TRACE";
 
   private final Workplace workplace;
-  private final Consumer<Installation> window;
+  private final Consumer<Optional<Path>> window;
   private final Surface surface;
   private final boolean traced;
 
   /**
    * The command line at this workplace.
    *
-   * @param window opens a window for a drawing and comes back when it is closed
+   * @param window opens a window for a file or what was open last; comes back when it is closed
    * @param environment variables that the user may have set
    */
   public CommandLines(
-      Workplace workplace, Consumer<Installation> window, Map<String, String> environment) {
+      Workplace workplace, Consumer<Optional<Path>> window, Map<String, String> environment) {
     this.workplace = workplace;
     this.window = window;
     this.surface = workplace.surface();

@@ -1,5 +1,6 @@
 package dryfloor.app.command;
 
+import dryfloor.app.shipped.Template;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;

@@ -2,7 +2,9 @@ package dryfloor.app.view;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import dryfloor.app.view.file.Appearance;
 import dryfloor.model.unit.Units;
+import java.util.Optional;
 import javafx.application.Application;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
@@ -33,6 +35,29 @@ public final class Looks {
   /** Light and metric, with letters as large as the system's. */
   public Looks() {
     dark.addListener((property, before, now) -> useTheme());
+  }
+
+  /** As it was last. */
+  Looks(Optional<Appearance> last) {
+    this();
+    last.ifPresent(
+        look -> {
+          dark.set(look.dark());
+          units.set(look.units());
+          letters.set(limited(look.letters()));
+        });
+  }
+
+  /** How it looks now, to be remembered. */
+  Appearance appearance() {
+    return new Appearance(dark.get(), units.get(), letters.get());
+  }
+
+  /** Does something whenever it looks different. */
+  void whenChanged(Runnable action) {
+    dark.addListener((property, before, now) -> action.run());
+    units.addListener((property, before, now) -> action.run());
+    letters.addListener((property, before, now) -> action.run());
   }
 
   /** Puts the theme on every window of the program. */

@@ -56,6 +56,10 @@ final class MainWindow {
   private final LevelChart chart;
   private Optional<Showing> showing = Optional.empty();
 
+  private final SplitPane middle = new SplitPane();
+  private final MenuBar menus = new MenuBar();
+  private final VBox top = new VBox();
+
   MainWindow(Work work, Looks looks) {
     this.work = work;
     this.looks = looks;
@@ -86,14 +90,16 @@ final class MainWindow {
     VBox left = new VBox(failures, changes);
     VBox.setVgrow(failures, Priority.ALWAYS);
     changes.setPadding(new Insets(0, 12, 12, 12));
-    SplitPane middle =
-        new SplitPane(
-            left, new BorderPane(editing, null, null, new VBox(chart, timeLine), null), side);
+    middle
+        .getItems()
+        .setAll(left, new BorderPane(editing, null, null, new VBox(chart, timeLine), null), side);
     middle.setDividerPositions(0.22, 0.76);
     SplitPane.setResizableWithParent(left, false);
     SplitPane.setResizableWithParent(side, false);
     root.setCenter(middle);
-    root.setTop(menus());
+    top.getChildren().setAll(menus);
+    menus.getMenus().setAll(menus());
+    root.setTop(top);
     Label stale = new Staleness(work, List.of(failures, story)).word();
     StackPane.setAlignment(stale, Pos.TOP_CENTER);
     editing.getChildren().add(stale);
@@ -116,7 +122,32 @@ final class MainWindow {
     return root;
   }
 
-  private MenuBar menus() {
+  /** The menus, for those that concern more than the drawing. */
+  MenuBar menuBar() {
+    return menus;
+  }
+
+  /** What stands above the parts of the window: the menus first, then what it has to say. */
+  VBox top() {
+    return top;
+  }
+
+  /** What is shown, where answers are known. */
+  Optional<Showing> showing() {
+    return showing;
+  }
+
+  /** Gives the keys to the building. */
+  void focusPicture() {
+    picture.requestFocus();
+  }
+
+  /** The parts of the window, side by side. */
+  SplitPane parts() {
+    return middle;
+  }
+
+  private List<Menu> menus() {
     Menu edit =
         new Menu(
             Words.of("menu.edit"),
@@ -132,7 +163,7 @@ final class MainWindow {
             item("menu.view.closer", "Shortcut+PLUS", picture::closer),
             item("menu.view.farther", "Shortcut+MINUS", picture::farther));
     view.getItems().addAll(new LooksMenu(looks).items());
-    return new MenuBar(edit, drafting.insert(), view, time());
+    return List.of(edit, drafting.insert(), view, time());
   }
 
   private static MenuItem item(String key, String keys, Runnable action) {

@@ -13,6 +13,7 @@ import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
 import java.io.StringWriter;
 import java.io.Writer;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -33,7 +34,7 @@ final class Desk implements Analyst {
   private Writer target = out;
   private boolean piped;
   private double awayAsked;
-  private final List<Installation> opened = new ArrayList<>();
+  private final List<Optional<Path>> opened = new ArrayList<>();
 
   static FailureResult answered(Failure failure, Outcome outcome) {
     return new FailureResult.Answered(failure, outcome);
@@ -51,8 +52,8 @@ final class Desk implements Analyst {
     return this;
   }
 
-  /** Drawings that were opened in a window. */
-  List<Installation> opened() {
+  /** Files that were opened in a window; none for what was open last. */
+  List<Optional<Path>> opened() {
     return opened;
   }
 

@@ -2,6 +2,7 @@ package dryfloor.app.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.app.shipped.Template;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

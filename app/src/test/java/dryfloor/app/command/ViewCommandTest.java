@@ -3,6 +3,7 @@ package dryfloor.app.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,7 +18,15 @@ class ViewCommandTest {
     Path file = Path.of("..", "scenarios", "first-look", "as-drawn.json");
 
     assertThat(desk.run("view", file.toString())).isEqualTo(ExitCode.FLOOR_DRY.number());
-    assertThat(desk.opened()).hasSize(1);
+    assertThat(desk.opened()).containsExactly(Optional.of(file));
+  }
+
+  @Test
+  void withoutAFileWhatWasOpenLastIsOpened() {
+    Desk desk = new Desk();
+
+    assertThat(desk.run("view")).isEqualTo(ExitCode.FLOOR_DRY.number());
+    assertThat(desk.opened()).containsExactly(Optional.empty());
   }
 
   @Test

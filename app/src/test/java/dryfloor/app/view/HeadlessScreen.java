@@ -1,5 +1,6 @@
 package dryfloor.app.view;
 
+import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
 import dryfloor.model.file.Reading;
@@ -23,6 +24,9 @@ final class HeadlessScreen implements AutoCloseable {
   private static final long PATIENCE = 240_000;
   private static boolean started;
 
+  /** How the windows of the tests look. */
+  static final Looks LOOKS = new Looks();
+
   private final Stage stage;
 
   /** The same all the time: it knows which of its buttons are down. */
@@ -38,7 +42,15 @@ final class HeadlessScreen implements AutoCloseable {
     return onScreen(
         () -> {
           Stage stage = new Stage();
-          ViewApplication.open(stage, drawing(scenario));
+          Work work = new Work(drawing(scenario), Platform::runLater);
+          LOOKS.useTheme();
+          stage.setScene(
+              new Scene(
+                  new MainWindow(work, LOOKS).root(),
+                  ViewApplication.WIDTH,
+                  ViewApplication.HEIGHT));
+          stage.setOnHidden(hidden -> work.close());
+          stage.show();
           return new HeadlessScreen(stage);
         });
   }
@@ -50,7 +62,7 @@ final class HeadlessScreen implements AutoCloseable {
     };
   }
 
-  private static synchronized void start() {
+  static synchronized void start() {
     if (!started) {
       Platform.startup(() -> Platform.setImplicitExit(false));
       started = true;
@@ -59,6 +71,9 @@ final class HeadlessScreen implements AutoCloseable {
 
   /** Does something on the screen's own thread and brings back what came of it. */
   static <T> T onScreen(Callable<T> action) {
+    if (Platform.isFxApplicationThread()) {
+      throw new AssertionError("the screen's thread can't wait for itself");
+    }
     CompletableFuture<T> done = new CompletableFuture<>();
     Platform.runLater(
         () -> {

@@ -21,8 +21,8 @@ class LooksTest {
   void asItWas() {
     HeadlessScreen.onScreen(
         () -> {
-          ViewApplication.LOOKS.dark().set(false);
-          ViewApplication.LOOKS.units().set(Units.METRIC);
+          HeadlessScreen.LOOKS.dark().set(false);
+          HeadlessScreen.LOOKS.units().set(Units.METRIC);
           return true;
         });
   }
@@ -41,7 +41,7 @@ class LooksTest {
             return robot;
           });
 
-      HeadlessScreen.waitUntil("it is dark", () -> ViewApplication.LOOKS.dark().get());
+      HeadlessScreen.waitUntil("it is dark", () -> HeadlessScreen.LOOKS.dark().get());
       assertThat(Application.getUserAgentStylesheet()).contains("dark");
       assertThat(brightness(screen)).isLessThan(0.3);
     }
@@ -61,7 +61,7 @@ class LooksTest {
 
       HeadlessScreen.onScreen(
           () -> {
-            ViewApplication.LOOKS.units().set(Units.US);
+            HeadlessScreen.LOOKS.units().set(Units.US);
             return true;
           });
 

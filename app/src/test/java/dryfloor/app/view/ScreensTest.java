@@ -135,8 +135,8 @@ class ScreensTest {
   private static void look(boolean dark, double letters) {
     HeadlessScreen.onScreen(
         () -> {
-          ViewApplication.LOOKS.dark().set(dark);
-          ViewApplication.LOOKS.letters().set(letters);
+          HeadlessScreen.LOOKS.dark().set(dark);
+          HeadlessScreen.LOOKS.letters().set(letters);
           return letters;
         });
   }

@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import java.util.function.DoubleConsumer;
 
 /**
  * Answers every failure of the drawing that was asked about last, beside the screen. A new question
@@ -26,20 +27,24 @@ final class BackgroundSweep implements AutoCloseable {
   private final AtomicInteger questions = new AtomicInteger();
   private final Executor screen;
   private final Consumer<Answers> answered;
+  private final DoubleConsumer progress;
 
   /**
    * Answers in the background.
    *
    * @param screen runs what changes the screen
    * @param answered takes each answer there
+   * @param progress takes there how far it is, from 0 to 1, and 1 when nothing is worked on
    */
-  BackgroundSweep(Executor screen, Consumer<Answers> answered) {
+  BackgroundSweep(Executor screen, Consumer<Answers> answered, DoubleConsumer progress) {
+    this.progress = progress;
     this.screen = screen;
     this.answered = answered;
   }
 
   void ask(Installation installation) {
     int question = questions.incrementAndGet();
+    tell(question, 0);
     worker.execute(() -> answer(question, installation));
   }
 
@@ -52,12 +57,27 @@ final class BackgroundSweep implements AutoCloseable {
       screen.execute(
           () -> {
             if (isAsked(question)) {
+              progress.accept(1);
               answered.accept(answers);
             }
           });
     } catch (CancellationException overtaken) {
       // The next question waits already.
     }
+  }
+
+  private void tell(int question, double share) {
+    screen.execute(
+        () -> {
+          if (isAsked(question)) {
+            progress.accept(share);
+          }
+        });
+  }
+
+  /** Gives up what is being worked on; what was known before stays. */
+  void stop() {
+    tell(questions.incrementAndGet(), 1);
   }
 
   private boolean isAsked(int question) {
@@ -81,7 +101,9 @@ final class BackgroundSweep implements AutoCloseable {
   private Progress whileAsked(int question) {
     return new Progress() {
       @Override
-      public void finished(int done, int of) {}
+      public void finished(int done, int of) {
+        tell(question, (double) done / (of + 1));
+      }
 
       @Override
       public boolean cancelled() {

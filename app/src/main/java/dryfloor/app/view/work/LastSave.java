@@ -24,7 +24,7 @@ final class LastSave implements AutoCloseable {
   LastSave(Installation saved, Executor screen) {
     this.saved = saved;
     this.present = new Answers.Awaited(saved);
-    this.sweep = new BackgroundSweep(screen, this::learn);
+    this.sweep = new BackgroundSweep(screen, this::learn, progress -> {});
   }
 
   /** What changed; nothing while answers for one of the two are missing. */

@@ -6,6 +6,8 @@ import dryfloor.model.Installation;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
@@ -23,6 +25,7 @@ public final class Work implements AutoCloseable {
   private final ReadOnlyObjectWrapper<Optional<String>> chosen =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final DoubleProperty moment = new SimpleDoubleProperty(Double.POSITIVE_INFINITY);
+  private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(0);
   private final BackgroundSweep sweep;
   private final LastSave lastSave;
 
@@ -37,7 +40,7 @@ public final class Work implements AutoCloseable {
     answers = new ReadOnlyObjectWrapper<>(new Answers.Awaited(drawing));
     lastSave = new LastSave(drawing, screen);
     answers.addListener((property, before, now) -> lastSave.answered(now));
-    sweep = new BackgroundSweep(screen, answers::set);
+    sweep = new BackgroundSweep(screen, answers::set, progress::set);
     sweep.ask(drawing);
   }
 
@@ -55,6 +58,21 @@ public final class Work implements AutoCloseable {
   public boolean isStale() {
     return answers.get() instanceof Answers.Awaited
         || !answers.get().installation().equals(installation.get());
+  }
+
+  /** How far the answers are, from 0 to 1; 1 also where nothing is worked on. */
+  public ReadOnlyDoubleProperty progress() {
+    return progress.getReadOnlyProperty();
+  }
+
+  /** Gives up working out answers; what is known stays, however stale. */
+  public void stopAnswering() {
+    sweep.stop();
+  }
+
+  /** Works out the answers for the present drawing once more. */
+  public void answerAgain() {
+    sweep.ask(installation.get());
   }
 
   /** Id of the failure that is looked at; none for normal operation. */
@@ -103,9 +121,9 @@ public final class Work implements AutoCloseable {
     }
   }
 
-  /** The present drawing is safe in its file: what changes is told against it from now on. */
-  public void markSaved() {
-    lastSave.mark(history.present());
+  /** This drawing is safe in its file: what changes is told against it from now on. */
+  public void markSaved(Installation drawing) {
+    lastSave.mark(drawing);
   }
 
   /** The drawing as it was opened or saved last. */

@@ -66,7 +66,7 @@ class ChangesTest {
       runUntil(screen, () -> !seen.isEmpty());
       assertThat(seen.getLast()).isFalse();
 
-      work.markSaved();
+      work.markSaved(work.installation().get());
       runUntil(screen, () -> work.changes().get().map(Changes::isEmpty).orElse(false));
       assertThat(work.saved()).isEqualTo(fuller);
       assertThat(work.changes().get()).map(Changes::isEmpty).isEqualTo(Optional.of(true));

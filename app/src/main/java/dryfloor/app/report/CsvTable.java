@@ -1,0 +1,46 @@
+package dryfloor.app.report;
+
+import java.util.Arrays;
+import java.util.Locale;
+
+/**
+ * Comma-separated values as RFC 4180 has them. Text that a spreadsheet would take for a formula is
+ * made harmless with an apostrophe: names come from files that somebody else may have written.
+ */
+final class CsvTable {
+
+  private static final String FORMULA_SIGNS = "=+-@\t\r";
+
+  private final StringBuilder csv = new StringBuilder();
+
+  /** A line of texts. */
+  void texts(String... cells) {
+    line(Arrays.stream(cells).map(CsvTable::text).toArray(String[]::new));
+  }
+
+  /** A line of cells made by {@link #text} and {@link #number}. */
+  void line(String... cells) {
+    csv.append(String.join(",", cells)).append("\r\n");
+  }
+
+  void emptyLine() {
+    csv.append("\r\n");
+  }
+
+  String all() {
+    return csv.toString();
+  }
+
+  static String text(String text) {
+    boolean formula = !text.isEmpty() && FORMULA_SIGNS.indexOf(text.charAt(0)) >= 0;
+    String safe = formula ? "'" + text : text;
+    boolean plain = safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+    return plain ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
+  }
+
+  /** A number with so many digits behind the point; the point is a point in every country. */
+  static String number(double value, int digits) {
+    String text = String.format(Locale.ROOT, "%." + digits + "f", value);
+    return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
+  }
+}

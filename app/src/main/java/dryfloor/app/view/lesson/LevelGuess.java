@@ -1,0 +1,91 @@
+package dryfloor.app.view.lesson;
+
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.app.view.Words;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import javafx.beans.property.DoubleProperty;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The level of one vessel, to be dragged or typed in mm above its own floor. */
+final class LevelGuess extends VBox {
+
+  private static final double MM = 1000;
+  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,5}([.,][0-9]{1,2})?");
+
+  private final Outcome.VesselOutcome vessel;
+  private final Slider slider;
+  private final TextField typed = new TextField();
+
+  LevelGuess(Outcome.VesselOutcome vessel, String name) {
+    super(2);
+    this.vessel = vessel;
+    double now = MM * (vessel.levelBefore() - vessel.bottom());
+    slider = new Slider(0, MM * (vessel.rim() - vessel.bottom()), now);
+    slider.setId("guess-" + vessel.id());
+    slider.setAccessibleText(Words.of("learn.levelOf", name));
+    slider.setBlockIncrement(5);
+    typed.setId("guess-typed-" + vessel.id());
+    typed.setAccessibleText(Words.of("learn.levelOf", name));
+    typed.setPrefColumnCount(4);
+    typed.setMinWidth(Region.USE_PREF_SIZE);
+    typed.setOnAction(event -> take());
+    typed.focusedProperty().addListener((focused, before, isNow) -> takeUnless(isNow));
+    slider.valueProperty().addListener((value, before, after) -> write());
+    write();
+    HBox.setHgrow(slider, Priority.ALWAYS);
+    Label title = new Label(Words.of("learn.level", name, Math.round(now)));
+    title.setWrapText(true);
+    Label unit = new Label(Words.of("learn.mm"));
+    unit.setMinWidth(Region.USE_PREF_SIZE);
+    HBox line = new HBox(8, slider, typed, unit);
+    line.setAlignment(Pos.CENTER_LEFT);
+    getChildren().setAll(title, line);
+  }
+
+  private void takeUnless(boolean focused) {
+    if (!focused) {
+      take();
+    }
+  }
+
+  /** What was typed, if it is a height; else what was there before stands. */
+  private void take() {
+    height(typed.getText()).ifPresent(slider::setValue);
+    write();
+  }
+
+  private static OptionalDouble height(String text) {
+    String number = text.strip();
+    return NUMBER.matcher(number).matches()
+        ? OptionalDouble.of(Double.parseDouble(number.replace(',', '.')))
+        : OptionalDouble.empty();
+  }
+
+  private void write() {
+    typed.setText(String.format(Locale.ROOT, "%.0f", slider.getValue()));
+  }
+
+  String id() {
+    return vessel.id();
+  }
+
+  /** The level expected (m, elevation); untouched, exactly the one before. */
+  double level() {
+    double before = vessel.levelBefore() - vessel.bottom();
+    double wanted = slider.getValue() / MM;
+    return vessel.bottom() + (Math.abs(wanted - before) < 1e-9 ? before : wanted);
+  }
+
+  DoubleProperty value() {
+    return slider.valueProperty();
+  }
+}

@@ -1,0 +1,5 @@
+/** Drawings on the disk, what is kept of unsaved changes, and what is remembered. */
+@NullMarked
+package dryfloor.app.view.file;
+
+import org.jspecify.annotations.NullMarked;
