@@ -37,7 +37,16 @@ public final class BuildingPicture {
 
   /** The picture of a building, its labels placed as suits this scene best. */
   public static BuildingPicture of(Plan plan, Scene labelled) {
-    BuildingPicture picture = new BuildingPicture(new Paper(plan, scale(plan), MARGIN, MARGIN));
+    return of(plan, labelled, 1);
+  }
+
+  /**
+   * The same with letters so many times as large beside the building: on a surface that shows all
+   * of it, a building with fewer points for each metre has larger letters.
+   */
+  public static BuildingPicture of(Plan plan, Scene labelled, double letters) {
+    BuildingPicture picture =
+        new BuildingPicture(new Paper(plan, scale(plan) / letters, MARGIN, MARGIN));
     paint(picture.paper, labelled, picture.sheet());
     return picture;
   }

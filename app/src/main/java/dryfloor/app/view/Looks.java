@@ -33,13 +33,10 @@ public final class Looks {
       new SimpleDoubleProperty(limited(USUAL * Font.getDefault().getSize() / SYSTEM_USUAL));
 
   /** Light and metric, with letters as large as the system's. */
-  public Looks() {
-    dark.addListener((property, before, now) -> useTheme());
-  }
+  public Looks() {}
 
   /** As it was last. */
   Looks(Optional<Appearance> last) {
-    this();
     last.ifPresent(
         look -> {
           dark.set(look.dark());
@@ -60,8 +57,25 @@ public final class Looks {
     letters.addListener((property, before, now) -> action.run());
   }
 
-  /** Puts the theme on every window of the program. */
-  void useTheme() {
+  /**
+   * The looks as one window knows them: the same at any time, whoever changes them, and forgotten
+   * with the window.
+   */
+  Looks ofWindow() {
+    Looks own = new Looks();
+    own.dark.bindBidirectional(dark);
+    own.units.bindBidirectional(units);
+    own.letters.bindBidirectional(letters);
+    return own;
+  }
+
+  /** Puts the theme on every window of the program, now and whenever it changes. */
+  void rule() {
+    useTheme();
+    dark.subscribe(this::useTheme);
+  }
+
+  private void useTheme() {
     Application.setUserAgentStylesheet(
         (dark.get() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
   }
@@ -78,6 +92,11 @@ public final class Looks {
   /** Size of the letters (points). */
   public DoubleProperty letters() {
     return letters;
+  }
+
+  /** How many times as large as usual the letters are. */
+  double enlargement() {
+    return letters.get() / USUAL;
   }
 
   void largerLetters() {

@@ -43,6 +43,9 @@ import javafx.scene.layout.VBox;
 /** One window: the failures on the left, the building in the middle, the story on the right. */
 final class MainWindow {
 
+  /** Of the window; the building keeps the rest. */
+  private static final double WIDEST_COLUMN = 0.32;
+
   private final Work work;
   private final BorderPane root = new BorderPane();
   private final PictureView picture = new PictureView();
@@ -60,9 +63,9 @@ final class MainWindow {
   private final MenuBar menus = new MenuBar();
   private final VBox top = new VBox();
 
-  MainWindow(Work work, Looks looks) {
+  MainWindow(Work work, Looks shared) {
     this.work = work;
-    this.looks = looks;
+    looks = shared.ofWindow();
     selection = new Selection(work);
     playback = new Playback(work);
     timeLine = new TimeLine(work, playback);
@@ -93,7 +96,7 @@ final class MainWindow {
     middle
         .getItems()
         .setAll(left, new BorderPane(editing, null, null, new VBox(chart, timeLine), null), side);
-    middle.setDividerPositions(0.22, 0.76);
+    giveRoom();
     SplitPane.setResizableWithParent(left, false);
     SplitPane.setResizableWithParent(side, false);
     root.setCenter(middle);
@@ -110,7 +113,14 @@ final class MainWindow {
     story.story().told().addListener((told, before, now) -> showMoment());
     looks.units().addListener((units, before, now) -> show());
     looks.dark().addListener((dark, before, now) -> showLooks());
-    looks.letters().addListener((letters, before, now) -> showLooks());
+    looks
+        .letters()
+        .addListener(
+            (letters, before, now) -> {
+              showLooks();
+              giveRoom();
+              show();
+            });
     root.getStylesheets().add(MainWindow.class.getResource("view.css").toExternalForm());
     FlowTip tip = new FlowTip(picture);
     picture.addEventHandler(MouseEvent.MOUSE_MOVED, event -> tellFlow(tip, event));
@@ -184,10 +194,17 @@ final class MainWindow {
         item("time.end", "Alt+END", () -> playback.goTo(Double.POSITIVE_INFINITY)));
   }
 
+  /** Larger letters need wider columns of words. */
+  private void giveRoom() {
+    double wider = Math.sqrt(looks.enlargement());
+    middle.setDividerPositions(
+        Math.min(WIDEST_COLUMN, 0.22 * wider), 1 - Math.min(WIDEST_COLUMN, 0.24 * wider));
+  }
+
   /** Another answer: told, painted and put on the line of time anew. */
   private void show() {
     if (!work.isStale() && work.answers().get() instanceof Answers.Known known) {
-      Showing next = Showing.of(known, work.chosenResult(), looks.units().get());
+      Showing next = Showing.of(known, work.chosenResult(), looks);
       showing = Optional.of(next);
       timeLine.show(next.film());
       chart.show(next.film());
@@ -208,7 +225,7 @@ final class MainWindow {
     Installation drawing = work.installation().get();
     Wording wording = Wording.of(drawing, looks.units().get());
     Scene scene = DraftScene.of(wording, drawing.name(), Staleness.sentence(work));
-    BuildingPicture building = BuildingPicture.of(Plan.of(drawing), scene);
+    BuildingPicture building = BuildingPicture.of(Plan.of(drawing), scene, looks.enlargement());
     picture.show(building.shapes(scene), building.width(), building.height());
     editing.show(building);
   }

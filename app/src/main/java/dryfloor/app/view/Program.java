@@ -48,7 +48,7 @@ final class Program implements AutoCloseable {
     open = new OpenWindows<>(folder.resolve("open"));
     settings = settingsFile.read();
     looks = new Looks(settings.appearance());
-    looks.useTheme();
+    looks.rule();
     looks.whenChanged(() -> remember(known -> known.with(looks.appearance())));
   }
 

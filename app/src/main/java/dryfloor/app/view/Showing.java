@@ -11,8 +11,6 @@ import dryfloor.app.report.MovingScene;
 import dryfloor.app.report.NoAnswerWords;
 import dryfloor.app.report.Wording;
 import dryfloor.app.view.work.Answers;
-import dryfloor.model.Installation;
-import dryfloor.model.unit.Units;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,54 +27,47 @@ record Showing(MovingScene film, BuildingPicture building, Answer word, Optional
   /** A failure without a course, and why it has none. */
   record Silence(String title, String reason) {}
 
+  /** What is told, before it is drawn. */
+  private record Told(MovingScene film, Answer word, Optional<Silence> silence) {}
+
   /** Shows an answer, or normal operation where nothing is chosen. */
-  static Showing of(Answers.Known known, Optional<FailureResult> chosen, Units units) {
-    Installation drawing = known.installation();
-    Wording wording = Wording.of(drawing, units);
+  static Showing of(Answers.Known known, Optional<FailureResult> chosen, Looks looks) {
+    Wording wording = Wording.of(known.installation(), looks.units().get());
     Outcome normal = known.sweep().normal();
-    return chosen
-        .map(
-            result ->
-                switch (result) {
-                  case FailureResult.Answered answered ->
-                      showing(
-                          wording, name(result, drawing), components(result), answered.outcome());
-                  case FailureResult.Unanswered unanswered ->
-                      silent(
-                          wording,
-                          normal,
-                          result,
-                          new NoAnswerWords(wording).whole(unanswered.reason()));
-                  case FailureResult.Skipped skipped ->
-                      silent(wording, normal, result, Words.of("story.skipped", skipped.reason()));
-                })
-        .orElseGet(() -> showing(wording, Words.of("list.normal"), List.of(), normal));
+    Told told =
+        chosen
+            .map(result -> tell(wording, normal, result))
+            .orElseGet(() -> tell(wording, Words.of("list.normal"), List.of(), normal));
+    BuildingPicture building =
+        BuildingPicture.of(Plan.of(known.installation()), told.film().end(), looks.enlargement());
+    return new Showing(told.film(), building, told.word(), told.silence());
   }
 
-  private static String name(FailureResult result, Installation drawing) {
-    return FailureNames.name(result.failure(), drawing);
+  private static Told tell(Wording wording, Outcome normal, FailureResult result) {
+    List<String> failed = FailureTraits.components(result.failure());
+    String title = FailureNames.name(result.failure(), wording.installation());
+    return switch (result) {
+      case FailureResult.Answered answered -> tell(wording, title, failed, answered.outcome());
+      case FailureResult.Unanswered unanswered ->
+          silent(
+              MovingScene.of(wording, title, failed, normal),
+              result,
+              new Silence(title, new NoAnswerWords(wording).whole(unanswered.reason())));
+      case FailureResult.Skipped skipped ->
+          silent(
+              MovingScene.of(wording, title, failed, normal),
+              result,
+              new Silence(title, Words.of("story.skipped", skipped.reason())));
+    };
   }
 
-  private static List<String> components(FailureResult result) {
-    return FailureTraits.components(result.failure());
-  }
-
-  private static Showing showing(
-      Wording wording, String title, List<String> failed, Outcome outcome) {
+  private static Told tell(Wording wording, String title, List<String> failed, Outcome outcome) {
     MovingScene film = MovingScene.of(wording, title, failed, outcome);
-    return new Showing(film, picture(film), Answer.of(outcome), Optional.empty());
+    return new Told(film, Answer.of(outcome), Optional.empty());
   }
 
   /** What failed is marked, in the picture of normal operation. */
-  private static Showing silent(
-      Wording wording, Outcome normal, FailureResult result, String reason) {
-    String title = name(result, wording.installation());
-    MovingScene film = MovingScene.of(wording, title, components(result), normal);
-    return new Showing(
-        film, picture(film), Answer.of(result), Optional.of(new Silence(title, reason)));
-  }
-
-  private static BuildingPicture picture(MovingScene film) {
-    return BuildingPicture.of(Plan.of(film.wording().installation()), film.end());
+  private static Told silent(MovingScene normal, FailureResult result, Silence silence) {
+    return new Told(normal, Answer.of(result), Optional.of(silence));
   }
 }

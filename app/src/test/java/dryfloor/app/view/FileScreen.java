@@ -179,5 +179,6 @@ final class FileScreen implements AutoCloseable {
           program.close();
           return program;
         });
+    HeadlessScreen.assertNothingBroke();
   }
 }

@@ -5,8 +5,10 @@ import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
 import dryfloor.model.file.Reading;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
@@ -23,6 +25,9 @@ final class HeadlessScreen implements AutoCloseable {
 
   private static final long PATIENCE = 240_000;
   private static boolean started;
+
+  /** What nobody caught on the screen's thread. */
+  private static final List<Throwable> BROKEN = new CopyOnWriteArrayList<>();
 
   /** How the windows of the tests look. */
   static final Looks LOOKS = new Looks();
@@ -43,7 +48,6 @@ final class HeadlessScreen implements AutoCloseable {
         () -> {
           Stage stage = new Stage();
           Work work = new Work(drawing(scenario), Platform::runLater);
-          LOOKS.useTheme();
           stage.setScene(
               new Scene(
                   new MainWindow(work, LOOKS).root(),
@@ -64,7 +68,13 @@ final class HeadlessScreen implements AutoCloseable {
 
   static synchronized void start() {
     if (!started) {
-      Platform.startup(() -> Platform.setImplicitExit(false));
+      Platform.startup(
+          () -> {
+            Platform.setImplicitExit(false);
+            LOOKS.rule();
+            Thread.currentThread()
+                .setUncaughtExceptionHandler((thread, failure) -> BROKEN.add(failure));
+          });
       started = true;
     }
   }
@@ -193,6 +203,15 @@ final class HeadlessScreen implements AutoCloseable {
         });
   }
 
+  /** Whatever a test looks at: nothing on the screen may have broken meanwhile. */
+  static void assertNothingBroke() {
+    List<Throwable> broken = List.copyOf(BROKEN);
+    BROKEN.clear();
+    if (!broken.isEmpty()) {
+      throw new AssertionError("something broke on the screen", broken.getFirst());
+    }
+  }
+
   @Override
   public void close() {
     onScreen(
@@ -200,5 +219,6 @@ final class HeadlessScreen implements AutoCloseable {
           stage.close();
           return stage;
         });
+    assertNothingBroke();
   }
 }

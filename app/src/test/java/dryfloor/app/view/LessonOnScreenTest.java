@@ -1,14 +1,26 @@
 package dryfloor.app.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import dryfloor.app.drawing.BuildingPicture;
+import dryfloor.app.drawing.Plan;
+import dryfloor.app.drawing.Point;
+import dryfloor.app.report.DraftScene;
+import dryfloor.app.report.Wording;
+import dryfloor.app.view.picture.PictureView;
+import dryfloor.model.Installation;
+import dryfloor.model.unit.Units;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -50,6 +62,52 @@ class LessonOnScreenTest {
       Keys.press(KeyCode.ESCAPE);
       FileScreen.waitFor(scene, "failures");
     }
+  }
+
+  @Test
+  void anExpectedLevelIsDraggedInThePicture() throws IOException {
+    Path file = folder.resolve("shop.json");
+    Files.copy(Path.of("..", "scenarios", "first-look", "as-drawn.json"), file);
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      Scene scene = screen.window().stage().getScene();
+      Keys.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.L);
+      FileScreen.waitFor(scene, "guess-typed-sump");
+      int before = typedSump(scene);
+
+      dragUpInTheSump(scene, screen.window().drawing(), 0.1);
+
+      assertThat(typedSump(scene)).isCloseTo(before + 100, within(3));
+    }
+  }
+
+  private static int typedSump(Scene scene) {
+    return HeadlessScreen.onScreen(
+        () ->
+            scene.lookup("#guess-typed-sump") instanceof TextField field
+                ? Integer.parseInt(field.getText())
+                : -1);
+  }
+
+  /** Presses in the middle of the sump and pulls upwards by so many metres of the building. */
+  private static void dragUpInTheSump(Scene scene, Installation drawing, double by) {
+    BuildingPicture building =
+        BuildingPicture.of(
+            Plan.of(drawing), DraftScene.of(Wording.of(drawing, Units.METRIC), "", ""));
+    Point from = building.place("sump").orElseThrow();
+    double metre = building.onPaper(new Point(0, 0)).y() - building.onPaper(new Point(0, 1)).y();
+    HeadlessScreen.onScreen(
+        () -> {
+          scene.getRoot().applyCss();
+          scene.getRoot().layout();
+          PictureView picture = PictureView.class.cast(scene.lookup("#picture"));
+          double x = picture.screenX(from.x());
+          Robot robot = new Robot();
+          robot.mouseMove(picture.localToScreen(x, picture.screenY(from.y())));
+          robot.mousePress(MouseButton.PRIMARY);
+          robot.mouseMove(picture.localToScreen(x, picture.screenY(from.y() - by * metre)));
+          robot.mouseRelease(MouseButton.PRIMARY);
+          return picture;
+        });
   }
 
   private static String text(Scene scene, String id) {

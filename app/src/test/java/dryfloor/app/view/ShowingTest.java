@@ -9,7 +9,6 @@ import dryfloor.app.report.Answer;
 import dryfloor.app.sample.SampleInstallation;
 import dryfloor.app.sample.SampleOutcome;
 import dryfloor.app.view.work.Answers;
-import dryfloor.model.unit.Units;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -49,6 +48,6 @@ class ShowingTest {
   private static Showing showing(FailureResult result) {
     SweepResult sweep =
         new SweepResult(SampleInstallation.get(), SampleOutcome.wet(), List.of(result));
-    return Showing.of(new Answers.Known(sweep), Optional.of(result), Units.METRIC);
+    return Showing.of(new Answers.Known(sweep), Optional.of(result), new Looks());
   }
 }

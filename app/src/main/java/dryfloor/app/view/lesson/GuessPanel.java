@@ -96,6 +96,20 @@ final class GuessPanel extends VBox {
     show.setDisable(verdict().isEmpty() || floorMissing);
   }
 
+  /** The expected level of a vessel (m, elevation); nothing where it is not asked for. */
+  Optional<Double> level(String vessel) {
+    return find(vessel).map(LevelGuess::level);
+  }
+
+  /** Expects a level (m, elevation), between bottom and rim. */
+  void expect(String vessel, double level) {
+    find(vessel).ifPresent(guess -> guess.expect(level));
+  }
+
+  private Optional<LevelGuess> find(String vessel) {
+    return levels.stream().filter(guess -> guess.id().equals(vessel)).findFirst();
+  }
+
   private Map<String, Double> expected() {
     return levels.stream().collect(Collectors.toMap(LevelGuess::id, LevelGuess::level));
   }

@@ -27,6 +27,7 @@ import javafx.scene.layout.VBox;
 public final class LessonView extends BorderPane {
 
   private final PictureView picture = new PictureView();
+  private final LevelHand hand = new LevelHand(picture);
   private final TruthPanel story = new TruthPanel();
   private final ScrollPane asking = new ScrollPane();
   private final SplitPane parts = new SplitPane();
@@ -70,21 +71,25 @@ public final class LessonView extends BorderPane {
   private void ask(Exercise exercise) {
     GuessScene scene = new GuessScene(exercise);
     Plan plan = Plan.of(exercise.drawing());
+    GuessPanel panel =
+        new GuessPanel(
+            exercise,
+            scene,
+            levels -> show(plan, scene.expected(levels)),
+            guess -> reveal(exercise, scene, guess));
     tell(
         new Label(Words.of("learn.number", course.marked().size() + 1, course.exercises().size())),
         score(),
         new Label(exercise.drawing().name()),
         title(exercise.question()),
-        new GuessPanel(
-            exercise,
-            scene,
-            levels -> show(plan, scene.expected(levels)),
-            guess -> reveal(exercise, scene, guess)));
+        panel);
+    hand.ask(panel);
     show(plan, scene.expected(Map.of()));
     parts.getItems().setAll(asking, picture);
   }
 
   private void reveal(Exercise exercise, GuessScene scene, Guess guess) {
+    hand.rest();
     Marking marking = Marking.of(exercise, guess);
     course = course.with(marking);
     story.show(scene.truth(), Answer.of(exercise.outcome()).word());
@@ -139,6 +144,7 @@ public final class LessonView extends BorderPane {
   }
 
   private void show(BuildingPicture building, Scene scene) {
+    hand.show(building);
     List<Shape> shapes = building.shapes(scene);
     picture.show(shapes, building.width(), building.height());
   }

@@ -85,6 +85,12 @@ final class LevelGuess extends VBox {
     return vessel.bottom() + (Math.abs(wanted - before) < 1e-9 ? before : wanted);
   }
 
+  /** Expects a level (m, elevation), between bottom and rim. */
+  void expect(double level) {
+    double height = MM * (level - vessel.bottom());
+    slider.setValue(Math.clamp(height, slider.getMin(), slider.getMax()));
+  }
+
   DoubleProperty value() {
     return slider.valueProperty();
   }

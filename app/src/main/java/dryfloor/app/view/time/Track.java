@@ -8,6 +8,7 @@ import javafx.geometry.Orientation;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
@@ -53,6 +54,10 @@ final class Track extends Region {
   private List<Double> events = List.of();
   private double moment = Double.POSITIVE_INFINITY;
   private final Label sample = letters("0");
+
+  /** Ticks and events; the sample of the letters stays when they change. */
+  private final Group marks = new Group();
+
   private final Map<Label, Double> ticks = new LinkedHashMap<>();
 
   Track(Playback playback) {
@@ -66,6 +71,7 @@ final class Track extends Region {
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.SLIDER);
     sample.setVisible(false);
+    getChildren().setAll(sample, line, past, marks, handle);
     sample.fontProperty().addListener((property, before, now) -> build());
     widthProperty().addListener((property, before, now) -> build());
     addEventHandler(MouseEvent.MOUSE_PRESSED, this::drag);
@@ -136,11 +142,9 @@ final class Track extends Region {
     scale
         .ticks(Math.min(clearance, 1))
         .forEach(tick -> ticks.put(letters(tick.label()), tick.time()));
-    getChildren().setAll(sample, line, past);
-    getChildren().addAll(ticks.keySet());
+    marks.getChildren().setAll(ticks.keySet());
     ticks.values().forEach(time -> mark(time, LINE, LINE + 6, "time-axis"));
     events.stream().distinct().forEach(time -> mark(time, LINE - EVENT, LINE, "time-event"));
-    getChildren().add(handle);
     place();
   }
 
@@ -158,7 +162,7 @@ final class Track extends Region {
   private void mark(double time, double from, double to, String style) {
     Line mark = new Line(x(time), from, x(time), to);
     mark.getStyleClass().add(style);
-    getChildren().add(mark);
+    marks.getChildren().add(mark);
   }
 
   @Override
