@@ -93,7 +93,7 @@ final class Sheet {
     }
     Optional<Label.Spot> known = Optional.ofNullable(places.get(label.owner()));
     Placed best =
-        known.map(spot -> new Placed(label.at(spot), false, 0)).orElseGet(() -> found(label));
+        known.map(spot -> new Placed(label.at(spot), false, 0, 0)).orElseGet(() -> found(label));
     places.putIfAbsent(label.owner(), best.spot());
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
@@ -103,8 +103,9 @@ final class Sheet {
 
   private Placed found(Label label) {
     Placed best = best(Stream.concat(label.places(), rings(label, 1, NEAR_RINGS)));
-    for (int ring = NEAR_RINGS + 1; ring <= MOST_RINGS && best.hits(); ring++) {
-      best = best(label.ring(ring));
+    for (int ring = NEAR_RINGS + 1; ring <= MOST_RINGS && best.isPoor(); ring++) {
+      Placed farther = best(label.ring(ring));
+      best = Placed.BEST.compare(farther, best) < 0 ? farther : best;
     }
     return best;
   }
@@ -119,14 +120,12 @@ final class Sheet {
 
   private Placed judged(Label.Spot spot) {
     Area area = spot.area();
-    boolean hits =
-        !area.within(bounds)
-            || Stream.concat(taken.stream(), kept.stream())
-                .anyMatch(other -> other.overlaps(grown(area)));
+    Area wanted = grown(area);
+    double hits = Stream.concat(taken.stream(), kept.stream()).mapToDouble(wanted::common).sum();
     double covers =
         better.stream().mapToDouble(area::common).sum()
             + BUSY_WEIGHT * busy.stream().mapToDouble(area::common).sum();
-    return new Placed(spot, hits, covers);
+    return new Placed(spot, !area.within(bounds), hits, covers);
   }
 
   private static Area grown(Area area) {
@@ -140,12 +139,24 @@ final class Sheet {
     return all;
   }
 
-  /** A place for a label and how good it is. */
-  private record Placed(Label.Spot spot, boolean hits, double covers) {
+  /**
+   * A place for a label and how good it is. Where none is free, one on the paper that covers least
+   * of other labels is better than one that nobody sees.
+   *
+   * @param outside whether it is not all on the paper
+   * @param hits what it covers of other labels (points²)
+   * @param covers what it covers of the drawing (points²)
+   */
+  private record Placed(Label.Spot spot, boolean outside, double hits, double covers) {
 
     static final Comparator<Placed> BEST =
-        Comparator.comparing(Placed::hits)
+        Comparator.comparing(Placed::outside)
+            .thenComparingDouble(Placed::hits)
             .thenComparingDouble(placed -> placed.covers() + placed.spot().dislike());
+
+    boolean isPoor() {
+      return outside || hits > 0;
+    }
 
     List<Shape.Text> texts() {
       return spot.texts();
