@@ -1,5 +1,7 @@
 package dryfloor.analysis.sweep;
 
+import dryfloor.analysis.outcome.Outcome;
+
 /** Is told how far a sweep has got and may end it early. Called from several threads. */
 public interface Progress {
 
@@ -14,6 +16,12 @@ public interface Progress {
           return false;
         }
       };
+
+  /** Normal operation has settled. */
+  default void settled(Outcome normal) {}
+
+  /** One failure is answered. */
+  default void answered(FailureResult result) {}
 
   /** So many failures of so many are answered. */
   void finished(int done, int of);

@@ -62,7 +62,9 @@ public final class Sweep {
   public static SweepResult everyFailure(Installation installation, int threads, Progress progress)
       throws BaselineProblem {
     Sweep sweep = new Sweep(installation, progress, Accuracy.USUAL);
-    return new SweepResult(installation, sweep.normalOutcome(), sweep.all(threads));
+    Outcome normal = sweep.normalOutcome();
+    progress.settled(normal);
+    return new SweepResult(installation, normal, sweep.all(threads));
   }
 
   /**
@@ -140,6 +142,7 @@ public final class Sweep {
               i < results.length && !progress.cancelled();
               i = next.getAndIncrement()) {
             results[i] = answerUnlessSkipped(failures.get(i));
+            progress.answered(results[i]);
             progress.finished(done.incrementAndGet(), results.length);
           }
         };

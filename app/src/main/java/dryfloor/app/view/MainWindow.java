@@ -107,7 +107,13 @@ final class MainWindow {
     StackPane.setAlignment(stale, Pos.TOP_CENTER);
     editing.getChildren().add(stale);
     work.installation().addListener((drawing, before, now) -> show());
-    work.answers().addListener((answers, before, now) -> show());
+    work.answers()
+        .addListener(
+            (answers, before, now) -> {
+              if (showing.isEmpty() || !goesOn(before, now)) {
+                show();
+              }
+            });
     work.chosen().addListener((failure, before, now) -> show());
     work.moment().addListener((moment, before, now) -> showMoment());
     story.story().told().addListener((told, before, now) -> showMoment());
@@ -192,6 +198,14 @@ final class MainWindow {
         item("time.next", "Alt+RIGHT", playback::next),
         item("time.start", "Alt+HOME", () -> playback.goTo(0)),
         item("time.end", "Alt+END", () -> playback.goTo(Double.POSITIVE_INFINITY)));
+  }
+
+  /** Whether only more failures have been answered: what is shown stays as it is. */
+  private static boolean goesOn(Answers before, Answers now) {
+    return before instanceof Answers.Known
+        && now instanceof Answers.Known
+        && !before.isWhole()
+        && before.installation().equals(now.installation());
   }
 
   /** Larger letters need wider columns of words. */

@@ -31,6 +31,7 @@ final class Staleness {
     verdicts.forEach(part -> part.getStyleClass().add("verdicts"));
     work.installation().addListener((drawing, before, now) -> show());
     work.answers().addListener((answers, before, now) -> show());
+    work.chosen().addListener((failure, before, now) -> show());
     show();
   }
 
@@ -49,7 +50,8 @@ final class Staleness {
   static String sentence(Work work) {
     return switch (work.answers().get()) {
       case Answers.Awaited awaited -> Words.of("list.waiting");
-      case Answers.Known known -> work.isStale() ? Words.of("list.stale") : "";
+      case Answers.Known known ->
+          !work.isStale() ? "" : Words.of(known.isWhole() ? "list.stale" : "list.waiting");
       case Answers.Faulty faulty ->
           work.isStale()
               ? Words.of("list.stale")

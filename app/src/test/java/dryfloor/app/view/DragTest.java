@@ -128,8 +128,7 @@ class DragTest {
 
   private static HeadlessScreen answered() {
     HeadlessScreen screen = HeadlessScreen.with(SCENARIO);
-    ListView<?> failures = screen.find("failures", ListView.class);
-    HeadlessScreen.waitUntil("failures are listed", () -> failures.getItems().size() > 20);
+    screen.waitForAnswers();
     return screen;
   }
 

@@ -80,7 +80,9 @@ final class FileScreen implements AutoCloseable {
   }
 
   void waitForAnswers() {
-    waitUntil("there are answers", window -> !window.work().isStale());
+    waitUntil(
+        "there are answers",
+        window -> !window.work().isStale() && window.work().answers().get().isWhole());
   }
 
   void waitForWindows(int number) {

@@ -15,6 +15,8 @@ import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
@@ -23,7 +25,7 @@ import javafx.stage.Stage;
 /** A screen in memory, its mouse and its keys. */
 final class HeadlessScreen implements AutoCloseable {
 
-  private static final long PATIENCE = 240_000;
+  private static final long PATIENCE = 90_000;
   private static boolean started;
 
   /** What nobody caught on the screen's thread. */
@@ -100,6 +102,18 @@ final class HeadlessScreen implements AutoCloseable {
     }
   }
 
+  /** Waits until every failure is answered, whatever is known before. */
+  void waitForAnswers() {
+    ListView<?> failures = find("failures", ListView.class);
+    Label state = find("list-state", Label.class);
+    waitUntil(
+        "every failure is answered",
+        () -> {
+          int all = failures.getItems().size() - 1;
+          return state.getText().equals(Words.of("list.shown", all, all));
+        });
+  }
+
   /** Waits until something is so. */
   static void waitUntil(String what, BooleanSupplier condition) {
     long end = System.currentTimeMillis() + PATIENCE;
@@ -136,6 +150,9 @@ final class HeadlessScreen implements AutoCloseable {
   void click(Node part, double x, double y) {
     onScreen(
         () -> {
+          // What was shown just now may not have its place yet.
+          scene().getRoot().applyCss();
+          scene().getRoot().layout();
           var at = part.localToScreen(x, y);
           Robot robot = new Robot();
           robot.mouseMove(at);

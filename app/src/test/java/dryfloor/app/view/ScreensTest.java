@@ -40,7 +40,7 @@ class ScreensTest {
   private static void lookAtEveryScreen(String scenario) {
     try (HeadlessScreen screen = HeadlessScreen.with(scenario + "/as-drawn.json")) {
       ListView<?> failures = screen.find("failures", ListView.class);
-      HeadlessScreen.waitUntil("failures are listed", () -> failures.getItems().size() > 20);
+      screen.waitForAnswers();
       select(failures, 1);
       Label sentence = screen.find("sentence", Label.class);
       HeadlessScreen.waitUntil("the story is told", () -> sentence.getText().contains("floor"));

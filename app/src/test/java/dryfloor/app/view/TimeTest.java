@@ -66,7 +66,7 @@ class TimeTest {
   private static HeadlessScreen failure(String scenario) {
     HeadlessScreen screen = HeadlessScreen.with(scenario);
     ListView<?> failures = screen.find("failures", ListView.class);
-    HeadlessScreen.waitUntil("failures are listed", () -> failures.getItems().size() > 20);
+    screen.waitForAnswers();
     HeadlessScreen.onScreen(
         () -> {
           failures.getSelectionModel().select(1);

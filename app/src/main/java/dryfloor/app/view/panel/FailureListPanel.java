@@ -49,6 +49,7 @@ public final class FailureListPanel extends VBox {
   private final ListView<Line> list = new ListView<>(shown);
   private final FailureFilterBar filters = new FailureFilterBar();
   private final Label state = new Label();
+  private final Label none = new Label();
   private Belonging belonging;
 
   /** Whether the lines are being changed: what the list selects by itself then is no choice. */
@@ -68,7 +69,7 @@ public final class FailureListPanel extends VBox {
     list.setId("failures");
     list.getStyleClass().add("failure-list");
     list.setAccessibleText(Words.of("list.title"));
-    list.setPlaceholder(new Label(Words.of("list.none")));
+    list.setPlaceholder(none);
     list.setCellFactory(view -> new FailureCell());
     list.getSelectionModel()
         .selectedItemProperty()
@@ -132,13 +133,16 @@ public final class FailureListPanel extends VBox {
   }
 
   private void tellState() {
+    none.setText(work.answers().get() instanceof Answers.Awaited ? "" : Words.of("list.none"));
     state.setText(
         switch (work.answers().get()) {
           case Answers.Awaited awaited -> Words.of("list.waiting");
           case Answers.Known known ->
               work.isStale()
                   ? Words.of("list.stale")
-                  : Words.of("list.shown", shown.size() - 1, lines.size() - 1);
+                  : known.isWhole()
+                      ? Words.of("list.shown", shown.size() - 1, lines.size() - 1)
+                      : Words.of("list.so.far", lines.size() - 1, known.outstanding());
           case Answers.Faulty faulty -> faulty.findings().getFirst().message();
           case Answers.Unsettled unsettled -> unsettled.reason();
         });

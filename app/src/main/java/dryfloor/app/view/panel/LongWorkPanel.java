@@ -41,7 +41,13 @@ public final class LongWorkPanel extends HBox {
     patience.setOnFinished(event -> show(true));
     show(false);
     work.progress().addListener((progress, before, now) -> show(now.doubleValue()));
-    work.answers().addListener((answers, before, now) -> show(false));
+    work.answers()
+        .addListener(
+            (answers, before, now) -> {
+              if (now.isWhole()) {
+                show(false);
+              }
+            });
     show(work.progress().get());
   }
 
@@ -49,7 +55,7 @@ public final class LongWorkPanel extends HBox {
     bar.setProgress(progress);
     if (progress >= 1) {
       patience.stop();
-      boolean stopped = work.isStale();
+      boolean stopped = work.isStale() || !work.answers().get().isWhole();
       tell(stopped);
       show(stopped);
     } else if (!isVisible() || !isAnswering()) {

@@ -11,11 +11,32 @@ public sealed interface Answers {
   /** The drawing that was asked about; another one than the present means that this is stale. */
   Installation installation();
 
+  /** Whether nothing more is to come. */
+  default boolean isWhole() {
+    return switch (this) {
+      case Awaited awaited -> false;
+      case Known known -> known.outstanding() == 0;
+      case Faulty faulty -> true;
+      case Unsettled unsettled -> true;
+    };
+  }
+
   /** Nothing yet. */
   record Awaited(Installation installation) implements Answers {}
 
-  /** Every failure is answered. */
-  record Known(SweepResult sweep) implements Answers {
+  /**
+   * Failures are answered.
+   *
+   * @param sweep what is known so far
+   * @param outstanding how many failures are still being worked out
+   */
+  record Known(SweepResult sweep, int outstanding) implements Answers {
+
+    /** Every failure is answered. */
+    public Known(SweepResult sweep) {
+      this(sweep, 0);
+    }
+
     @Override
     public Installation installation() {
       return sweep.installation();

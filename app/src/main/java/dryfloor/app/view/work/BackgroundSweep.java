@@ -1,12 +1,17 @@
 package dryfloor.app.view.work;
 
+import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
+import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.model.Installation;
 import dryfloor.model.check.DrawingCheck;
 import dryfloor.model.check.Finding;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
@@ -20,6 +25,9 @@ import java.util.function.DoubleConsumer;
  * ends the one before it at once: nobody waits for an answer that is stale already.
  */
 final class BackgroundSweep implements AutoCloseable {
+
+  /** What is known so far is shown so often (ns); a shorter work shows all of it at once. */
+  private static final long BETWEEN_PARTS = 2_000_000_000;
 
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().name("answers").factory());
@@ -92,24 +100,63 @@ final class BackgroundSweep implements AutoCloseable {
     }
     try {
       int threads = Runtime.getRuntime().availableProcessors();
-      return new Answers.Known(Sweep.everyFailure(installation, threads, whileAsked(question)));
+      return new Answers.Known(
+          Sweep.everyFailure(installation, threads, new Watch(question, installation)));
     } catch (BaselineProblem problem) {
       return new Answers.Unsettled(installation, String.valueOf(problem.getMessage()));
     }
   }
 
-  private Progress whileAsked(int question) {
-    return new Progress() {
-      @Override
-      public void finished(int done, int of) {
-        tell(question, (double) done / (of + 1));
-      }
+  /**
+   * Tells how far a question is, and on long work what is known so far; ends it when another
+   * question is asked.
+   */
+  private final class Watch implements Progress {
 
-      @Override
-      public boolean cancelled() {
-        return !isAsked(question);
+    private final int question;
+    private final Installation installation;
+    private final List<FailureResult> known = new ArrayList<>();
+    private Optional<Outcome> normal = Optional.empty();
+    private long told = System.nanoTime();
+
+    Watch(int question, Installation installation) {
+      this.question = question;
+      this.installation = installation;
+    }
+
+    @Override
+    public synchronized void settled(Outcome outcome) {
+      normal = Optional.of(outcome);
+    }
+
+    @Override
+    public synchronized void answered(FailureResult result) {
+      known.add(result);
+    }
+
+    @Override
+    public synchronized void finished(int done, int of) {
+      tell(question, (double) done / (of + 1));
+      long now = System.nanoTime();
+      if (now - told > BETWEEN_PARTS && done < of) {
+        told = now;
+        normal.ifPresent(outcome -> show(new SweepResult(installation, outcome, known), of - done));
       }
-    };
+    }
+
+    private void show(SweepResult soFar, int outstanding) {
+      screen.execute(
+          () -> {
+            if (isAsked(question)) {
+              answered.accept(new Answers.Known(soFar, outstanding));
+            }
+          });
+    }
+
+    @Override
+    public boolean cancelled() {
+      return !isAsked(question);
+    }
   }
 
   /** Ends what is being worked on. */

@@ -50,7 +50,9 @@ final class LastSave implements AutoCloseable {
   }
 
   private void learn(Answers answers) {
-    if (answers instanceof Answers.Known found && found.installation().equals(saved)) {
+    if (answers instanceof Answers.Known found
+        && found.isWhole()
+        && found.installation().equals(saved)) {
       known = Optional.of(found.sweep());
     }
     if (known.isEmpty() && !asked && !present.installation().equals(saved)) {
@@ -60,7 +62,7 @@ final class LastSave implements AutoCloseable {
     changes.set(
         known.flatMap(
             then ->
-                present instanceof Answers.Known now
+                present instanceof Answers.Known now && now.isWhole()
                     ? Optional.of(Changes.between(then, now.sweep()))
                     : Optional.empty()));
   }

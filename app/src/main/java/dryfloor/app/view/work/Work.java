@@ -54,10 +54,14 @@ public final class Work implements AutoCloseable {
     return answers.getReadOnlyProperty();
   }
 
-  /** Whether the answers are about an earlier drawing than the present one. */
+  /**
+   * Whether the answers are about an earlier drawing than the present one, or the one that is
+   * looked at is still to come.
+   */
   public boolean isStale() {
     return answers.get() instanceof Answers.Awaited
-        || !answers.get().installation().equals(installation.get());
+        || !answers.get().installation().equals(installation.get())
+        || (!answers.get().isWhole() && chosen.get().isPresent() && chosenResult().isEmpty());
   }
 
   /** How far the answers are, from 0 to 1; 1 also where nothing is worked on. */
