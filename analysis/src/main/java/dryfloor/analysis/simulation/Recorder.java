@@ -3,7 +3,6 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Path;
-import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.StoryEvent.What;
@@ -170,20 +169,18 @@ final class Recorder {
   }
 
   /**
-   * Takes down that a cycle goes on so many times more; changes the volumes. A column that differs
-   * a little from cycle to cycle does not drift away: that water stays with the place at its end.
+   * Takes down that a cycle goes on so many times more; changes the volumes.
+   *
+   * @param net water over each account in all these times that leaves runs as full as they were
+   *     (m³): what a column lacks or has too much after one cycle does not add up
    */
-  void repeat(Cycle cycle, double times, double[] volumes) {
-    double[] before = volumes.clone();
-    for (int a = 0; a < network.accounts().size(); a++) {
-      carry(a, cycle.carried().get(0)[a] * times, volumes);
-      carry(a, -cycle.carried().get(1)[a] * times, volumes);
-    }
-    for (Pipe pipe : network.pipes()) {
-      for (int side = 0; side < 2; side++) {
-        int column = pipe.leg(side).column();
-        carry(pipe.ownColumnSlot(side), before[column] - volumes[column], volumes);
-      }
+  void repeat(Cycle cycle, double times, double[] net, double[] volumes) {
+    for (int a = 0; a < net.length; a++) {
+      double forward = cycle.carried().get(0)[a] * times;
+      double backward = cycle.carried().get(1)[a] * times;
+      double more = net[a] - (forward - backward);
+      carry(a, forward + Math.max(more, 0), volumes);
+      carry(a, -backward + Math.min(more, 0), volumes);
     }
   }
 
