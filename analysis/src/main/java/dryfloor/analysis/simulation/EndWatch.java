@@ -203,7 +203,7 @@ final class EndWatch {
     double[] through = Circulation.throughRuns(network, moved);
     salt.carry(state.volumes, through);
     salt.finish();
-    recorder.repeat(cycle, times, through, state.volumes);
+    recorder.repeat(cycle, times, network.away(), through, state.volumes);
     countedUntil = network.away();
     return new Ending.Continues(cycle.since(), rate);
   }

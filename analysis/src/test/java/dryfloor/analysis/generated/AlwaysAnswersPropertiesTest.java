@@ -42,6 +42,9 @@ class AlwaysAnswersPropertiesTest {
   /** Salinities are told to a tenth: no more than rounding may hide (g/kg). */
   private static final double SALT_IS_TOLD_TO = 0.05;
 
+  /** (m) */
+  private static final double ROUNDING = 1e-9;
+
   @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
   void everyFailureGetsAVerdictOrIsSaidToHaveNone(
       @ForAll Building building, @ForAll @IntRange(max = 1000) int lot) {
@@ -91,7 +94,10 @@ class AlwaysAnswersPropertiesTest {
     }
   }
 
-  /** Every figure of an answer is a number, and no amount is less than nothing. */
+  /**
+   * Every figure of an answer is a number, no amount is less than nothing, and no level ends above
+   * its highest.
+   */
   private static void isWhole(Outcome outcome, String failure) {
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
       assertThat(vessel.levelAfter()).as(vessel.id() + ", " + failure).isFinite();
@@ -99,6 +105,9 @@ class AlwaysAnswersPropertiesTest {
           .as(vessel.id() + ", " + failure)
           .isBetween(-SALT_IS_TOLD_TO, SALTIEST + SALT_IS_TOLD_TO);
       assertThat(vessel.spilled()).as(vessel.id() + ", " + failure).isNotNegative().isFinite();
+      assertThat(vessel.levelAfter())
+          .as("end of " + vessel.id() + ", " + failure)
+          .isLessThanOrEqualTo(vessel.highestLevel() + ROUNDING);
     }
     for (Outcome.FloorOutcome floor : outcome.floors()) {
       assertThat(floor.depth()).as(floor.id() + ", " + failure).isNotNegative().isFinite();

@@ -3,6 +3,7 @@ package dryfloor.analysis.outcome;
 import static dryfloor.analysis.installation.Plan.box;
 import static dryfloor.analysis.installation.WaterAssert.assertLevel;
 import static dryfloor.analysis.installation.WaterAssert.assertReached;
+import static dryfloor.analysis.installation.WaterAssert.vessel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -56,14 +57,42 @@ class SlowlyWhileAPumpCyclesTest {
     assertLevel(outcome, "gutter").isWithin(3, 100);
   }
 
+  /**
+   * 1.5 µL/s (5.4 mL an hour) into 0.2 m²: 54 µm in two hours, and at no time is it higher than at
+   * the end.
+   */
+  @Test
+  void aLevelThatCreepsUpStandsHighestAtTheEnd() {
+    Outcome outcome = Trial.normal(house(20, 1.5e-9, 0.05).draw());
+
+    Outcome.VesselOutcome gutter = vessel(outcome, "gutter");
+    assertThat(gutter.levelAfter() - gutter.levelBefore()).isCloseTo(54e-6, within(1e-6));
+    assertThat(gutter.highestLevel()).isEqualTo(gutter.levelAfter());
+    assertThat(gutter.highestTime()).isEqualTo(TWO_HOURS);
+  }
+
+  /** The vat's mean level stays, and so does its peak: it is never above its upper mark. */
+  @Test
+  void aLevelThatGoesUpAndDownPeaksWhereItAlwaysDid() {
+    Outcome outcome = Trial.normal(house(20, 1.5e-9, 0.05).draw());
+
+    Outcome.VesselOutcome vat = vessel(outcome, "vat");
+    assertThat(vat.highestLevel() - vat.bottom()).isCloseTo(0.2, within(2e-5));
+  }
+
   private static Plan house(double downpipe) {
+    return house(downpipe, INFLOW, 0.1);
+  }
+
+  private static Plan house(double downpipe, double inflow, double gutterLevel) {
     return Plan.of("Gutter with a shut downpipe")
         .away(TWO_HOURS)
         .storey("ground", 0)
         .floor("hall", 100)
         .circuit("main")
-        .source("tap", 3, INFLOW)
-        .vessel("gutter", box(0.5, 0.4, 0.3), v -> v.in("hall").raised(2).level(0.1).fresh())
+        .source("tap", 3, inflow)
+        .vessel(
+            "gutter", box(0.5, 0.4, 0.3), v -> v.in("hall").raised(2).level(gutterLevel).fresh())
         .vessel("store", box(1, 1, 0.8), v -> v.in("hall").level(0.5).fresh())
         .vessel("vat", box(1, 0.5, 0.5), v -> v.in("hall").raised(1).level(0.2).fresh())
         .run("inlet", r -> r.fromSupply("tap").to("gutter", 0.29).length(1).bore(0.01))
