@@ -70,7 +70,7 @@ final class CycleWatch {
     this.state = state;
     this.field = field;
     this.recorder = recorder;
-    this.crests = new CrestTriggers(network, field);
+    this.crests = new CrestTriggers(network, state, field);
     this.narrowest = narrowest();
   }
 
