@@ -182,6 +182,9 @@ final class PipeCompiler {
     } else if (free < 1) {
       fixtures.addFirst(new PipeFixture.NarrowedFixture(0, free, narrowingLoss(free)));
     }
+    if (beginsAtProtectedSupply(piece)) {
+      fixtures.addFirst(new PipeFixture.CheckFixture(0, 0, 0, 0));
+    }
     if (endsAtSurchargedDrain(piece)) {
       fixtures.addLast(new PipeFixture.BlockedFixture(piece.length()));
     }
@@ -197,6 +200,13 @@ final class PipeCompiler {
   private static double narrowingLoss(double free) {
     double jet = 1 / (0.61 * free) - 1;
     return jet * jet;
+  }
+
+  /** Whether an air gap or a backflow preventer lets no water back into the supply. */
+  private boolean beginsAtProtectedSupply(RunPiece piece) {
+    Place place = registry.places.get(piece.first().place());
+    return place.kind() == Place.Kind.SUPPLY
+        && supply(place.id()).protection() != Supply.Protection.NONE;
   }
 
   private boolean endsAtSurchargedDrain(RunPiece piece) {
