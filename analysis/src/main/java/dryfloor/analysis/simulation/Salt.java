@@ -78,17 +78,8 @@ final class Salt {
     ends = new AccountEnds(network);
     touched = new boolean[places];
     matrix = new SparseMatrix(places);
-    learnWhereEntriesLie();
+    ends.announceTo(matrix);
     solved = new double[places];
-  }
-
-  private void learnWhereEntriesLie() {
-    for (int a = 0; a < ends.from.length; a++) {
-      if (isPool(ends.from[a]) && isPool(ends.to[a])) {
-        matrix.add(ends.from[a], ends.to[a], 0);
-        matrix.add(ends.to[a], ends.from[a], 0);
-      }
-    }
   }
 
   /** Salinity of what comes from each supply (g/kg), by place. */
