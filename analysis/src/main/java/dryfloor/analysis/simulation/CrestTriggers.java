@@ -8,7 +8,7 @@ import java.util.List;
 
 /**
  * When an edge or a hole is drowned from both sides, and when it is no longer; when the end of a
- * full pipe is bared, and when it is covered.
+ * full pipe that may draw there is bared, and when it is covered.
  *
  * <p>While it is drowned, the two waters hang together so closely that long steps are taken for
  * both as one. The side that falls dry must not be taken along below the edge: its step ends there.
@@ -54,7 +54,7 @@ final class CrestTriggers {
   private void addEndsOf(int i, List<Trigger> triggers) {
     Pipe pipe = network.pipes().get(i);
     for (int side = 0; side < 2; side++) {
-      if (opensIntoWater(i, side)) {
+      if (mayDraw(i, side)) {
         int at = side;
         triggers.add(
             cover(pipe, side) > 0
@@ -66,10 +66,17 @@ final class CrestTriggers {
     }
   }
 
-  /** Whether a full pipe ends in a place whose water may fall below it. */
-  private boolean opensIntoWater(int i, int side) {
+  /** Whether water comes out of an end: nothing can be drawn by it. */
+  private boolean isFed(int i, int side) {
+    double flow = field.flows[network.pipes().get(i).throughSlot()];
+    return side == 0 ? flow < 0 : flow > 0;
+  }
+
+  /** Whether a full pipe can draw at an end from a place whose water may fall below it. */
+  private boolean mayDraw(int i, int side) {
     PipeEnd end = network.pipes().get(i).leg(side).end();
     return state.pipes[i].full
+        && !isFed(i, side)
         && !end.atJunction()
         && network.places().get(end.place()).kind().isShown();
   }
@@ -87,7 +94,7 @@ final class CrestTriggers {
     }
     for (int i = 0; i < state.pipes.length; i++) {
       for (int side = 0; side < 2; side++) {
-        boolean covered = opensIntoWater(i, side) && cover(network.pipes().get(i), side) > 0;
+        boolean covered = mayDraw(i, side) && cover(network.pipes().get(i), side) > 0;
         modes.append(covered ? 'c' : '-');
       }
     }
