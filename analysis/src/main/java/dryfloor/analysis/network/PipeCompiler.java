@@ -2,9 +2,6 @@ package dryfloor.analysis.network;
 
 import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.failure.Failure;
-import dryfloor.analysis.hydraulics.PumpCurve;
-import dryfloor.analysis.hydraulics.Siphon;
-import dryfloor.analysis.hydraulics.ValveLoss;
 import dryfloor.analysis.hydraulics.Water;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.model.Installation;
@@ -26,19 +23,18 @@ final class PipeCompiler {
   /** Pressure taken for a source that delivers its flow whatever stands against it (Pa). */
   static final double STRONG_PRESSURE = 1e8;
 
-  /** A valve opened less than this is shut. */
-  private static final double SHUT = 1e-4;
-
   private final Installation installation;
   private final Effects effects;
   private final Water water;
   private final Registry registry;
+  private final FixtureCompiler fixtureCompiler;
 
   PipeCompiler(Installation installation, Effects effects, Water water, Registry registry) {
     this.installation = installation;
     this.effects = effects;
     this.water = water;
     this.registry = registry;
+    this.fixtureCompiler = new FixtureCompiler(effects, registry);
   }
 
   /** Registers the powered parts of a run, which other elements refer to. */
@@ -168,7 +164,12 @@ final class PipeCompiler {
 
   private void add(Run run, RunPiece piece, boolean blocked) {
     List<PipeFixture> fixtures = new ArrayList<>();
-    piece.parts().forEach(part -> addFixtures(run, piece, part, fixtures));
+    for (Part part : piece.parts()) {
+      fixtureCompiler.add(run, piece, part, fixtures);
+      if (part instanceof Part.Device device) {
+        addHeldWater(run, piece, device);
+      }
+    }
     if (blocked) {
       fixtures.addFirst(new PipeFixture.BlockedFixture(0));
     }
@@ -181,6 +182,9 @@ final class PipeCompiler {
       fixtures.addFirst(new PipeFixture.BlockedFixture(0));
     } else if (free < 1) {
       fixtures.addFirst(new PipeFixture.NarrowedFixture(0, free, narrowingLoss(free)));
+    }
+    if (beginsAtProtectedSupply(piece)) {
+      fixtures.addFirst(new PipeFixture.CheckFixture(0, 0, 0, 0));
     }
     if (endsAtSurchargedDrain(piece)) {
       fixtures.addLast(new PipeFixture.BlockedFixture(piece.length()));
@@ -197,6 +201,13 @@ final class PipeCompiler {
   private static double narrowingLoss(double free) {
     double jet = 1 / (0.61 * free) - 1;
     return jet * jet;
+  }
+
+  /** Whether an air gap or a backflow preventer lets no water back into the supply. */
+  private boolean beginsAtProtectedSupply(RunPiece piece) {
+    Place place = registry.places.get(piece.first().place());
+    return place.kind() == Place.Kind.SUPPLY
+        && supply(place.id()).protection() != Supply.Protection.NONE;
   }
 
   private boolean endsAtSurchargedDrain(RunPiece piece) {
@@ -260,113 +271,6 @@ final class PipeCompiler {
           RunEnd drawn = e.end() == Failure.End.FIRST ? run.from() : run.to();
           return e.run().equals(run.id()) && !e.landing().equals(drawn.at());
         });
-  }
-
-  private void addFixtures(Run run, RunPiece piece, Part part, List<PipeFixture> fixtures) {
-    double along = piece.along(part);
-    double bore = run.bore();
-    switch (part) {
-      case Part.Pump pump ->
-          fixtures.add(
-              new PipeFixture.PumpFixture(
-                  along, registry.part(pump.id()), curve(pump), stoppedLoss(pump)));
-      case Part.Valve valve -> fixtures.add(valve(valve, along, bore));
-      case Part.FloatValve floatValve -> fixtures.add(floatValve(floatValve, along, bore));
-      case Part.CheckValve check -> addCheck(check, along, fixtures);
-      case Part.SiphonBreak hole -> {
-        if (isOpen(hole, run)) {
-          fixtures.add(
-              new PipeFixture.HoleFixture(
-                  piece.along(hole.elevation(), along),
-                  hole.id(),
-                  hole.elevation(),
-                  hole.diameter(),
-                  hole.coveredBy().map(registry::place).orElse(-1)));
-        }
-      }
-      case Part.Joint joint -> {}
-      case Part.Strainer strainer ->
-          fixtures.add(new PipeFixture.FixedFixture(along, strainer.loss()));
-      case Part.Restrictor restrictor ->
-          fixtures.add(
-              new PipeFixture.FixedFixture(along, ValveLoss.fittingsOf(restrictor.kv(), bore)));
-      case Part.Device device -> {
-        fixtures.add(new PipeFixture.FixedFixture(along, device.loss()));
-        addHeldWater(run, piece, device);
-      }
-    }
-  }
-
-  private boolean isOpen(Part.SiphonBreak hole, Run run) {
-    double area = hole.count() * Math.PI / 4 * hole.diameter() * hole.diameter();
-    boolean held =
-        effects.has(Effect.SiphonBreakHeldShut.class, e -> e.siphonBreak().equals(hole.id()));
-    return !held && Siphon.breakHole(area, run.boreArea()) != Siphon.BreakHole.TOO_SMALL;
-  }
-
-  private PumpCurve curve(Part.Pump pump) {
-    PumpCurve curve =
-        PumpCurve.through(
-                pump.curve().stream().mapToDouble(Part.Pump.CurvePoint::flow).toArray(),
-                pump.curve().stream().mapToDouble(Part.Pump.CurvePoint::head).toArray())
-            .atSpeed(pump.speed());
-    return effects
-        .first(Effect.PumpWeakened.class, e -> e.pump().equals(pump.id()))
-        .map(weakened -> curve.withFlowScaled(weakened.fraction()))
-        .orElse(curve);
-  }
-
-  private static double stoppedLoss(Part.Pump pump) {
-    return switch (pump.kind()) {
-      case CENTRIFUGAL -> pump.stoppedLoss();
-      case DISPLACEMENT -> Double.POSITIVE_INFINITY;
-    };
-  }
-
-  private PipeFixture valve(Part.Valve valve, double along, double bore) {
-    Optional<Double> held = heldOpening(valve.id());
-    if (held.isEmpty() && valve.drive() instanceof Part.Valve.Drive.Powered) {
-      return new PipeFixture.PoweredValveFixture(along, registry.part(valve.id()), valve.kv());
-    }
-    return fixed(along, valve.kv(), held.orElse(valve.opening()), bore);
-  }
-
-  private PipeFixture floatValve(Part.FloatValve valve, double along, double bore) {
-    Optional<Double> held = heldOpening(valve.id());
-    if (held.isPresent()) {
-      return fixed(along, valve.kv(), held.get(), bore);
-    }
-    return new PipeFixture.FloatFixture(
-        along, valve.kv(), registry.place(valve.vessel()), valve.closesAt(), valve.band());
-  }
-
-  private Optional<Double> heldOpening(String valve) {
-    return effects
-        .first(Effect.ValveHeld.class, e -> e.valve().equals(valve))
-        .map(Effect.ValveHeld::opening);
-  }
-
-  private static PipeFixture fixed(double along, double kv, double opening, double bore) {
-    return opening < SHUT
-        ? new PipeFixture.BlockedFixture(along)
-        : new PipeFixture.FixedFixture(
-            along, ValveLoss.fittingsOf(ValveLoss.kvAtOpening(kv, opening), bore));
-  }
-
-  private void addCheck(Part.CheckValve check, double along, List<PipeFixture> fixtures) {
-    if (effects.has(Effect.CheckValveHeldShut.class, e -> e.checkValve().equals(check.id()))) {
-      fixtures.add(new PipeFixture.BlockedFixture(along));
-    } else if (effects.has(
-        Effect.CheckValveHeldOpen.class, e -> e.checkValve().equals(check.id()))) {
-      fixtures.add(new PipeFixture.FixedFixture(along, check.loss()));
-    } else {
-      double leak =
-          effects
-              .first(Effect.CheckValveLeaks.class, e -> e.checkValve().equals(check.id()))
-              .map(Effect.CheckValveLeaks::area)
-              .orElse(0.0);
-      fixtures.add(new PipeFixture.CheckFixture(along, check.crackingHead(), check.loss(), leak));
-    }
   }
 
   /**

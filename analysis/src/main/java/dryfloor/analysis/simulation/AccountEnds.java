@@ -40,4 +40,18 @@ final class AccountEnds {
       }
     }
   }
+
+  /**
+   * Tells a matrix of all places where its entries will lie: most flows answer to the levels at the
+   * two ends of their account, and carry salt from the one to the other. It finds its order of
+   * elimination with these from the start, and again when another one comes.
+   */
+  void announceTo(SparseMatrix matrix) {
+    for (int a = 0; a < from.length; a++) {
+      if (pool[from[a]] && pool[to[a]]) {
+        matrix.add(from[a], to[a], 0);
+        matrix.add(to[a], from[a], 0);
+      }
+    }
+  }
 }

@@ -2,28 +2,31 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Place;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
- * What goes round and round in a field of flows: the part of it that leaves every place as full as
- * it was. The rest is what levels still creep by, and is left out.
+ * What goes round and round in a field of flows, or in the water of some time: the part of it that
+ * leaves every place as full as it was. The rest is what levels still creep by, and is left out.
  *
  * <p>Round after round is taken out of the flows, each with the least flow on it, until there is
  * none left. Water that comes from outside and leaves again counts as going round.
  */
 final class Circulation {
 
-  /** A flow smaller than this goes nowhere (m³/s). */
+  /** A flow smaller than this goes nowhere (m³/s), nor does so little water (m³). */
   private static final double NOTHING = 1e-12;
 
   private static final int OUTSIDE = -1;
 
   private final FlowNetwork network;
+  private final Predicate<Place.Kind> stays;
   private final double[] left;
   private final double[] round;
 
@@ -33,8 +36,9 @@ final class Circulation {
   /** Of these, by index of the node: those that lead away from it. */
   private final List<List<Integer>> leaving = new ArrayList<>();
 
-  private Circulation(FlowNetwork network, double[] flows) {
+  private Circulation(FlowNetwork network, Predicate<Place.Kind> stays, double[] flows) {
     this.network = network;
+    this.stays = stays;
     left = flows.clone();
     round = new double[flows.length];
     flowing = IntStream.range(0, left.length).filter(a -> Math.abs(left[a]) > NOTHING).toArray();
@@ -48,14 +52,32 @@ final class Circulation {
 
   /** The part of these flows (m³/s) that goes round, by account. */
   static double[] of(FlowNetwork network, double[] flows) {
-    Circulation circulation = new Circulation(network, flows);
-    for (int a : circulation.flowing) {
+    return new Circulation(network, Place.Kind::isPool, flows).takeRounds();
+  }
+
+  /**
+   * The part of this water (m³), by account, that leaves every run and junction as full as it was:
+   * what comes out of one has come in.
+   */
+  static double[] throughRuns(FlowNetwork network, double[] water) {
+    return new Circulation(network, Circulation::isInRuns, water).takeRounds();
+  }
+
+  private static boolean isInRuns(Place.Kind kind) {
+    return switch (kind) {
+      case COLUMN, TEE -> true;
+      case VESSEL, BASIN, FLOOR, DEVICE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+    };
+  }
+
+  private double[] takeRounds() {
+    for (int a : flowing) {
       boolean more = true;
       while (more) {
-        more = circulation.takeRoundOver(a);
+        more = takeRoundOver(a);
       }
     }
-    return circulation.round;
+    return round;
   }
 
   /** Takes out a round that leads over an account; returns whether there was one. */
@@ -117,7 +139,7 @@ final class Circulation {
   }
 
   private int node(int place) {
-    return network.places().get(place).kind().isPool() ? place : OUTSIDE;
+    return stays.test(network.places().get(place).kind()) ? place : OUTSIDE;
   }
 
   private static int index(int node) {

@@ -1,6 +1,7 @@
 package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Place;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
@@ -31,11 +32,18 @@ final class CycleWatch {
   /** On a wider surface than this it is the water that must not drift, not the level (m²). */
   private static final double WIDE = 2;
 
+  /**
+   * What a run or a junction holds counts as if it went into the narrowest vessel, but one not
+   * narrower than this (m²): a leg that fills a little more each time is on its way to somewhere.
+   */
+  private static final double NARROW = 0.05;
+
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
   private final Recorder recorder;
   private final CrestTriggers crests;
+  private final double narrowest;
   private final Map<String, Deque<Pass>> passes = new HashMap<>();
   private Optional<Cycle> found = Optional.empty();
 
@@ -43,12 +51,15 @@ final class CycleWatch {
   private static final class Pass {
     private final double time;
     private final double[] levels;
+    private final double[] volumes;
     private final double[] forward;
     private final double[] backward;
 
-    private Pass(double time, double[] levels, double[] forward, double[] backward) {
+    private Pass(
+        double time, double[] levels, double[] volumes, double[] forward, double[] backward) {
       this.time = time;
       this.levels = levels;
+      this.volumes = volumes;
       this.forward = forward;
       this.backward = backward;
     }
@@ -59,7 +70,20 @@ final class CycleWatch {
     this.state = state;
     this.field = field;
     this.recorder = recorder;
-    this.crests = new CrestTriggers(network, field);
+    this.crests = new CrestTriggers(network, state, field);
+    this.narrowest = narrowest();
+  }
+
+  /** Area of the narrowest vessel (m²). */
+  private double narrowest() {
+    double least = WIDE;
+    for (int place = 0; place < state.volumes.length; place++) {
+      Place what = network.places().get(place);
+      if (what.kind() == Place.Kind.VESSEL) {
+        least = Math.min(least, what.table().areaAtVolume(state.volumes[place]));
+      }
+    }
+    return Math.max(least, NARROW);
   }
 
   Optional<Cycle> found() {
@@ -73,6 +97,7 @@ final class CycleWatch {
         new Pass(
             state.time,
             field.levels.clone(),
+            state.volumes.clone(),
             recorder.carried[0].clone(),
             recorder.carried[1].clone());
     if (!sameModes.isEmpty() && difference(sameModes.peekLast(), now) > SAME) {
@@ -102,15 +127,15 @@ final class CycleWatch {
   private double difference(Pass one, Pass other) {
     double most = 0;
     for (int place = 0; place < one.levels.length; place++) {
-      boolean counts =
+      double rise = Math.abs(one.levels[place] - other.levels[place]);
+      double water = Math.abs(one.volumes[place] - other.volumes[place]);
+      double counts =
           switch (network.places().get(place).kind()) {
-            case VESSEL, BASIN, FLOOR, DEVICE -> true;
-            case COLUMN, TEE, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
+            case VESSEL, BASIN, FLOOR, DEVICE -> Math.max(field.areas[place] / WIDE, 1) * rise;
+            case COLUMN, TEE -> water / narrowest;
+            case SUPPLY, DRAIN, BEYOND, OUTSIDE -> 0;
           };
-      if (counts) {
-        double wide = Math.max(field.areas[place] / WIDE, 1);
-        most = Math.max(most, wide * Math.abs(one.levels[place] - other.levels[place]));
-      }
+      most = Math.max(most, counts);
     }
     return most;
   }

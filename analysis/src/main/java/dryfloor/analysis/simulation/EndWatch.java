@@ -200,9 +200,10 @@ final class EndWatch {
     for (int a = 0; a < moved.length; a++) {
       moved[a] = (cycle.carried().get(0)[a] - cycle.carried().get(1)[a]) * times;
     }
-    salt.carry(state.volumes, moved);
+    double[] through = Circulation.throughRuns(network, moved);
+    salt.carry(state.volumes, through);
     salt.finish();
-    recorder.repeat(cycle, times, state.volumes);
+    recorder.repeat(cycle, times, network.away(), through, state.volumes);
     countedUntil = network.away();
     return new Ending.Continues(cycle.since(), rate);
   }

@@ -126,6 +126,15 @@ final class LevelHistory {
     return value(moments() - 1, column) - then;
   }
 
+  /** The greatest value of a figure at the moments kept since a time (s). */
+  double highestSince(double time, int column) {
+    double highest = Double.NEGATIVE_INFINITY;
+    for (int moment = moments() - 1; moment >= 0 && time(moment) >= time; moment--) {
+      highest = Math.max(highest, value(moment, column));
+    }
+    return highest;
+  }
+
   private void keepLastIfNeeded() {
     if (!lastIsKept) {
       keepLast();

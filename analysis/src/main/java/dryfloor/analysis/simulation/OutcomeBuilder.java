@@ -4,12 +4,10 @@ import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
-import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.StoryEvent;
-import dryfloor.analysis.outcome.Trajectory;
 import dryfloor.analysis.outcome.Verdict;
 import dryfloor.model.element.Run;
 import dryfloor.model.element.Vessel;
@@ -20,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 
 /** Puts what was taken down into an {@link Outcome}. */
 public final class OutcomeBuilder {
@@ -79,10 +76,10 @@ public final class OutcomeBuilder {
             .mapToDouble(OptionalDouble::getAsDouble)
             .min(),
         dryPumps(),
-        ledger(),
-        story(),
+        LedgerBuilder.of(course),
+        StoryAmounts.story(course, this::place),
         allNotes(notes),
-        trajectory());
+        TrajectoryBuilder.of(course));
   }
 
   private List<Note> allNotes(List<Note> given) {
@@ -258,167 +255,6 @@ public final class OutcomeBuilder {
                 event.what() == StoryEvent.What.SUCKS_AIR
                     || event.what() == StoryEvent.What.LOSES_PRIME)
         .map(event -> new Outcome.DryPump(event.subject(), event.time()))
-        .toList();
-  }
-
-  // The ledger.
-
-  private Ledger ledger() {
-    List<Ledger.Entry> entries = new ArrayList<>();
-    for (int a = 0; a < network.accounts().size(); a++) {
-      for (int direction = 0; direction < 2; direction++) {
-        if (recorder.carried[direction][a] > 0) {
-          entries.add(entry(a, direction));
-        }
-      }
-    }
-    return new Ledger(entries, standing(), course.countedUntil, imbalance());
-  }
-
-  private Ledger.Entry entry(int a, int direction) {
-    Account account = network.accounts().get(a);
-    int from = direction == 0 ? account.from() : account.to();
-    int to = direction == 0 ? account.to() : account.from();
-    double saltKilograms = course.salt.carried[direction][a] * network.water().density() / 1000;
-    return new Ledger.Entry(
-        account.path(),
-        account.way(),
-        network.places().get(from).id(),
-        network.places().get(to).id(),
-        recorder.carried[direction][a],
-        saltKilograms);
-  }
-
-  private List<Ledger.Standing> standing() {
-    Map<String, double[]> standing = new TreeMap<>();
-    for (int place = 0; place < network.places().size(); place++) {
-      Place what = network.places().get(place);
-      boolean counts =
-          switch (what.kind()) {
-            case COLUMN, TEE, DEVICE -> true;
-            case VESSEL, BASIN, FLOOR, SUPPLY, DRAIN, BEYOND, OUTSIDE -> false;
-          };
-      if (counts) {
-        double[] sums = standing.computeIfAbsent(what.id(), id -> new double[2]);
-        sums[0] += course.volumesBefore[place];
-        sums[1] += course.state().volumes[place];
-      }
-    }
-    return standing.entrySet().stream()
-        .map(e -> new Ledger.Standing(e.getKey(), e.getValue()[0], e.getValue()[1]))
-        .toList();
-  }
-
-  private double imbalance() {
-    double sum = 0;
-    for (int place = 0; place < network.places().size(); place++) {
-      sum += gained(place);
-    }
-    return sum;
-  }
-
-  // The story.
-
-  /** In order of time, with the final amounts filled in where an event begins something. */
-  private List<StoryEvent> story() {
-    return course.story().stream()
-        .sorted(Comparator.comparingDouble(StoryEvent::time))
-        .map(this::withAmount)
-        .toList();
-  }
-
-  private StoryEvent withAmount(StoryEvent event) {
-    double volume =
-        switch (event.what()) {
-          case SPILLS -> over(Ledger.Way.RIM, event.subject(), event.other());
-          case FLOODED -> over(Ledger.Way.RIM, event.other(), event.subject());
-          case SILL_REACHED -> over(Ledger.Way.SILL, event.subject(), event.other());
-          case LEAKS, BURSTS, BEGINS_TO_FLOW -> total(event.subject(), event.other());
-          case CATCHES, FLOOR_WET -> recorder.received[place(event.subject())];
-          case POURED, RUN_EMPTIES, RUNS_OUT -> event.volume().orElse(0);
-          case POWER_LOST,
-              POWER_BACK,
-              STOPS,
-              STARTS,
-              OPENS,
-              CLOSES,
-              ACTS,
-              LETS_GO,
-              RUNS_BACKWARDS,
-              TAKES_AIR_AT_OPENING,
-              SIPHON_BREAKS,
-              COLUMN_PARTS,
-              RUN_PRIMES,
-              SUCKS_AIR,
-              LOSES_PRIME,
-              STOPS_SPILLING,
-              EMPTY ->
-              Double.NaN;
-        };
-    return new StoryEvent(
-        event.time(),
-        event.what(),
-        event.subject(),
-        event.other(),
-        Double.isNaN(volume) ? OptionalDouble.empty() : OptionalDouble.of(volume));
-  }
-
-  /** Water over an edge from one place to another (m³). */
-  private double over(Ledger.Way way, String from, String to) {
-    double sum = 0;
-    for (int a = 0; a < network.accounts().size(); a++) {
-      Account account = network.accounts().get(a);
-      if (account.way() == way) {
-        String first = network.places().get(account.from()).id();
-        String second = network.places().get(account.to()).id();
-        sum += first.equals(from) && second.equals(to) ? recorder.carried[0][a] : 0;
-        sum += second.equals(from) && first.equals(to) ? recorder.carried[1][a] : 0;
-      }
-    }
-    return sum;
-  }
-
-  private double total(String path, String to) {
-    double sum = 0;
-    for (int a = 0; a < network.accounts().size(); a++) {
-      Account account = network.accounts().get(a);
-      if (account.path().equals(path)) {
-        sum += network.places().get(account.to()).id().equals(to) ? recorder.carried[0][a] : 0;
-        sum += network.places().get(account.from()).id().equals(to) ? recorder.carried[1][a] : 0;
-      }
-    }
-    return sum;
-  }
-
-  private Trajectory trajectory() {
-    List<String> ids = new ArrayList<>();
-    List<Integer> shown = new ArrayList<>();
-    for (int place = 0; place < network.places().size(); place++) {
-      if (network.places().get(place).kind().isShown()) {
-        ids.add(network.places().get(place).id());
-        shown.add(place);
-      }
-    }
-    double[] times = new double[recorder.moments()];
-    double[][] levels = new double[times.length][shown.size()];
-    for (int moment = 0; moment < times.length; moment++) {
-      times[moment] = recorder.time(moment);
-      for (int column = 0; column < shown.size(); column++) {
-        levels[moment][column] = recorder.level(moment, shown.get(column));
-      }
-    }
-    return new Trajectory(ids, times, levels, recorder.flows(ways()));
-  }
-
-  private List<Flows.Way> ways() {
-    return network.accounts().stream()
-        .map(
-            account ->
-                new Flows.Way(
-                    account.path(),
-                    account.way(),
-                    network.places().get(account.from()).id(),
-                    network.places().get(account.to()).id()))
         .toList();
   }
 }

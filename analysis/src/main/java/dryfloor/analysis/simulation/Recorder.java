@@ -2,8 +2,8 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Path;
-import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.StoryEvent.What;
@@ -100,10 +100,14 @@ final class Recorder {
   /** Takes down levels that came to be without a step, as where somebody poured water in. */
   void noteHighest(double time, double[] levelsNow) {
     for (int place = 0; place < levelsNow.length; place++) {
-      if (levelsNow[place] > highest[place]) {
-        highest[place] = levelsNow[place];
-        highestTime[place] = time;
-      }
+      noteHighest(place, time, levelsNow[place]);
+    }
+  }
+
+  private void noteHighest(int place, double time, double level) {
+    if (level > highest[place]) {
+      highest[place] = level;
+      highestTime[place] = time;
     }
   }
 
@@ -170,19 +174,30 @@ final class Recorder {
   }
 
   /**
-   * Takes down that a cycle goes on so many times more; changes the volumes. A column that differs
-   * a little from cycle to cycle does not drift away: that water stays with the place at its end.
+   * Takes down that a cycle goes on so many times more; changes the volumes. A level that rises a
+   * little each time stands that much higher when it peaks for the last time.
+   *
+   * @param end when the last of them is over (s)
+   * @param net water over each account in all these times that leaves runs as full as they were
+   *     (m³): what a column lacks or has too much after one cycle does not add up
    */
-  void repeat(Cycle cycle, double times, double[] volumes) {
+  void repeat(Cycle cycle, double times, double end, double[] net, double[] volumes) {
     double[] before = volumes.clone();
-    for (int a = 0; a < network.accounts().size(); a++) {
-      carry(a, cycle.carried().get(0)[a] * times, volumes);
-      carry(a, -cycle.carried().get(1)[a] * times, volumes);
+    for (int a = 0; a < net.length; a++) {
+      double forward = cycle.carried().get(0)[a] * times;
+      double backward = cycle.carried().get(1)[a] * times;
+      double more = net[a] - (forward - backward);
+      carry(a, forward + Math.max(more, 0), volumes);
+      carry(a, -backward + Math.min(more, 0), volumes);
     }
-    for (Pipe pipe : network.pipes()) {
-      for (int side = 0; side < 2; side++) {
-        int column = pipe.leg(side).column();
-        carry(pipe.ownColumnSlot(side), before[column] - volumes[column], volumes);
+    double begins = history.time(moments() - 1) - cycle.period();
+    for (int place = 0; place < volumes.length; place++) {
+      if (columnOf[place] >= 0) {
+        LevelTable table = network.places().get(place).table();
+        double last = table.level(volumes[place]);
+        double rise = last - table.level(before[place]);
+        noteHighest(
+            place, end, Math.max(history.highestSince(begins, columnOf[place]) + rise, last));
       }
     }
   }

@@ -35,6 +35,9 @@ final class Salt {
 
   private static final double SMALLEST_SHARE = 1.0 / 1024;
 
+  /** What one place gives too much or too little is made good along no more places than this. */
+  private static final int MOST_SWEEPS = 50;
+
   private final double[] salt;
 
   /** Salinities of the outside (g/kg). */
@@ -75,17 +78,8 @@ final class Salt {
     ends = new AccountEnds(network);
     touched = new boolean[places];
     matrix = new SparseMatrix(places);
-    learnWhereEntriesLie();
+    ends.announceTo(matrix);
     solved = new double[places];
-  }
-
-  private void learnWhereEntriesLie() {
-    for (int a = 0; a < ends.from.length; a++) {
-      if (isPool(ends.from[a]) && isPool(ends.to[a])) {
-        matrix.add(ends.from[a], ends.to[a], 0);
-        matrix.add(ends.to[a], ends.from[a], 0);
-      }
-    }
   }
 
   /** Salinity of what comes from each supply (g/kg), by place. */
@@ -214,8 +208,41 @@ final class Salt {
             2 * (first[direction][a] + second[direction][a]) - whole[direction][a];
       }
     }
-    book(total);
     transfer(volumes, moved, share);
+    int sweeps = 0;
+    while (sweeps < MOST_SWEEPS && keepWithinMixture(total)) {
+      sweeps++;
+    }
+    book(total);
+  }
+
+  /**
+   * Where almost all of a place's water was exchanged, what cancels the errors may leave it with
+   * less salt than none, or with more than the saltiest water would bring: what leaves it then
+   * carries that much less, or more. Returns whether any did; it may be the next place's turn.
+   */
+  private boolean keepWithinMixture(double[][] masses) {
+    double[] after = salt.clone();
+    transfer(after, masses, 1);
+    double[] leaving = new double[after.length];
+    for (int a = 0; a < ends.from.length; a++) {
+      leaving[ends.from[a]] += masses[0][a];
+      leaving[ends.to[a]] += masses[1][a];
+    }
+    double[] share = new double[after.length];
+    boolean any = false;
+    for (int place = 0; place < after.length; place++) {
+      double most = greatest * Math.max(volumes[place], 0);
+      double lacks = Math.clamp(after[place], 0, most) - after[place];
+      boolean off = isPool(place) && Math.abs(lacks) > SAME * Math.max(volumes[place], LITTLE);
+      share[place] = off && leaving[place] > 0 ? Math.max(1 - lacks / leaving[place], 0) : 1;
+      any |= share[place] != 1;
+    }
+    for (int a = 0; a < ends.from.length; a++) {
+      masses[0][a] *= share[ends.from[a]];
+      masses[1][a] *= share[ends.to[a]];
+    }
+    return any;
   }
 
   /** Largest difference of a salinity, as a share of the greatest there is. */

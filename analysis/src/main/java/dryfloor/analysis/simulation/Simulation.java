@@ -64,7 +64,7 @@ public final class Simulation {
     agenda = new Agenda(state);
     pipeTriggers = new PipeTriggers(network, state, field, story);
     teeTriggers = new TeeTriggers(network, state, field);
-    crestTriggers = new CrestTriggers(network, field);
+    crestTriggers = new CrestTriggers(network, state, field);
     controlTriggers = new ControlTriggers(network, state, field, story, agenda);
     watch = new Watch(network, state, field, story);
     stepper = with.make(network, state, field);

@@ -65,7 +65,7 @@ final class VolumeStep {
     kinds = network.places().stream().map(Place::kind).toArray(Place.Kind[]::new);
     accounts = network.accounts().size();
     matrix = new SparseMatrix(places);
-    learnWhereEntriesLie();
+    ends.announceTo(matrix);
     areas = new double[places];
     gains = new double[places];
     teeHeads = new double[network.tees().size()];
@@ -79,19 +79,6 @@ final class VolumeStep {
     trial = new double[places];
     moved = new double[accounts];
     volumes = new double[places];
-  }
-
-  /**
-   * Most flows answer to the levels at the two ends of their account; the order of elimination is
-   * found with these from the start, and again when another one comes.
-   */
-  private void learnWhereEntriesLie() {
-    for (int a = 0; a < accounts; a++) {
-      if (isPool(ends.from[a]) && isPool(ends.to[a])) {
-        matrix.add(ends.from[a], ends.to[a], 0);
-        matrix.add(ends.to[a], ends.from[a], 0);
-      }
-    }
   }
 
   private boolean isPool(int place) {

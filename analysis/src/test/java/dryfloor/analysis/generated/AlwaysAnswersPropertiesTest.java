@@ -39,8 +39,11 @@ class AlwaysAnswersPropertiesTest {
 
   private static final double SALTIEST = 35;
 
-  /** Salinities are told to a tenth: no more than rounding may hide (g/kg). */
-  private static final double SALT_IS_TOLD_TO = 0.05;
+  /** What rounding leaves of no salt in a few drops (g/kg). */
+  private static final double NO_SALT = 1e-4;
+
+  /** (m) */
+  private static final double ROUNDING = 1e-9;
 
   @Property(tries = 60, edgeCases = EdgeCasesMode.NONE)
   void everyFailureGetsAVerdictOrIsSaidToHaveNone(
@@ -91,14 +94,20 @@ class AlwaysAnswersPropertiesTest {
     }
   }
 
-  /** Every figure of an answer is a number, and no amount is less than nothing. */
+  /**
+   * Every figure of an answer is a number, no amount is less than nothing, and no level ends above
+   * its highest.
+   */
   private static void isWhole(Outcome outcome, String failure) {
     for (Outcome.VesselOutcome vessel : outcome.vessels()) {
       assertThat(vessel.levelAfter()).as(vessel.id() + ", " + failure).isFinite();
       assertThat(vessel.salinityAfter())
           .as(vessel.id() + ", " + failure)
-          .isBetween(-SALT_IS_TOLD_TO, SALTIEST + SALT_IS_TOLD_TO);
+          .isBetween(-NO_SALT, SALTIEST + NO_SALT);
       assertThat(vessel.spilled()).as(vessel.id() + ", " + failure).isNotNegative().isFinite();
+      assertThat(vessel.levelAfter())
+          .as("end of " + vessel.id() + ", " + failure)
+          .isLessThanOrEqualTo(vessel.highestLevel() + ROUNDING);
     }
     for (Outcome.FloorOutcome floor : outcome.floors()) {
       assertThat(floor.depth()).as(floor.id() + ", " + failure).isNotNegative().isFinite();

@@ -11,6 +11,8 @@ import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.Trial;
 import dryfloor.analysis.outcome.Outcome;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Two vessels whose levels come together, through a hole and over a weir. */
 class JoinedVesselsTest {
@@ -68,6 +70,27 @@ class JoinedVesselsTest {
 
     assertLevel(outcome, "first").isWithin(0.1, 300);
     assertLevel(outcome, "second").isWithin(0.1, 0);
+  }
+
+  /**
+   * Two tanks of 0.01 m² fall together, joined by a pipe at 50 mm, while the second leaks. Neither
+   * a slow leak nor a fast one draws water out of the first that does not stand above its opening.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 2, 5, 10, 15, 20, 30, 50, 100, 200})
+  void aTankKeepsWhatStandsBelowTheOpeningOfItsPipe(double squareMillimetres) {
+    Plan plan =
+        ground()
+            .vessel("first", box(0.1, 0.1, 0.5), v -> v.in("yard").level(0.3))
+            .vessel("second", box(0.1, 0.1, 0.5), v -> v.in("yard").level(0.3))
+            .run("balance", r -> r.from("first", 0.05).to("second", 0.05).bore(0.023).length(0.3));
+
+    Outcome outcome =
+        Trial.changing(
+            plan.draw(), new Effect.VesselLeaks("second", 0, 1e-6 * squareMillimetres, "yard"));
+
+    assertLevel(outcome, "first").isWithin(0.02, 50);
+    assertLevel(outcome, "second").isWithin(0.02, 0);
   }
 
   private static Plan chambers(double secondLevel) {
