@@ -13,9 +13,6 @@ if not defined JAVA (
 )
 set "MEMORY=%DRYFLOOR_MEMORY%"
 if not defined MEMORY set "MEMORY=256m"
-rem Words are soon said; only a window lives long enough for the slower, better compiler to pay.
-set "COMPILER=-XX:TieredStopAtLevel=1"
-if /i "%~1"=="view" set "COMPILER=-XX:+TieredCompilation"
 set "JAR=%APP%target\dryfloor-app.jar"
 set "STALE="
 if not exist "%JAR%" set "STALE=1"
@@ -31,7 +28,7 @@ if defined STALE (
   call mvn -q -B -Dmaven.test.skip=true -Dspotless.check.skip=true -Dstyle.color=never package 1>&2 || (popd & echo dryfloor: the build failed. 1>&2 & exit /b 3)
   popd
 )
-"%JAVA%" -XX:+UseSerialGC %COMPILER% -Xshare:auto -Xlog:disable -Xlog:all=off -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%APP%target\dryfloor.jsa" "-Xmx%MEMORY%" -Dfile.encoding=UTF-8 --enable-native-access=ALL-UNNAMED -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xlog:all=off -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%APP%target\dryfloor.jsa" "-Xmx%MEMORY%" -Dfile.encoding=UTF-8 --enable-native-access=ALL-UNNAMED -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :try

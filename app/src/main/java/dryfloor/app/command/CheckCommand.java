@@ -46,7 +46,7 @@ public final class CheckCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
       paramLabel = "FILE|FOLDER",
-      description = "Drawings; a folder means every .json file in it.")
+      description = "Drawings; a folder means every .json file in it and its folders.")
   private List<Path> files = List.of();
 
   @Mixin private AnswerOptions options = new AnswerOptions();

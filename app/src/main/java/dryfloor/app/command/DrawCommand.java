@@ -36,8 +36,8 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  dryfloor draw shop.json                       normal operation, to shop.normal.svg",
-      "  dryfloor draw shop.json power -o picture.svg",
-      "  dryfloor draw shop.json power -o -            to the standard output"
+      "  dryfloor draw shop.json power-lost.building -o picture.svg",
+      "  dryfloor draw shop.json seam-leaks.display -o -     to the standard output"
     })
 public final class DrawCommand implements Callable<Integer> {
 

@@ -3,13 +3,17 @@ package dryfloor.app.command;
 import dryfloor.model.file.Problem;
 import dryfloor.model.file.Reading;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Finds and reads the drawings that were asked for; a folder means every .json file in it. */
+/**
+ * Finds and reads the drawings that were asked for; a folder means every .json file in it and in
+ * its folders but for schemas.
+ */
 final class Drawings {
 
   private final DrawingReader reader;
@@ -48,10 +52,10 @@ final class Drawings {
   }
 
   private List<Loaded> loadFolder(Path folder) {
-    try (Stream<Path> files = Files.list(folder)) {
+    try (Stream<Path> files = Files.walk(folder)) {
       List<Loaded> loaded =
           files
-              .filter(file -> file.getFileName().toString().endsWith(".json"))
+              .filter(Drawings::isDrawing)
               .filter(Files::isRegularFile)
               .sorted()
               .map(this::load)
@@ -59,10 +63,16 @@ final class Drawings {
       return loaded.isEmpty()
           ? List.of(refused(folder, "no .json file is in this folder", "name a drawing"))
           : loaded;
-    } catch (IOException e) {
+    } catch (IOException | UncheckedIOException e) {
       return List.of(
           refused(folder, "the folder can't be read: " + e.getMessage(), "check the folder"));
     }
+  }
+
+  /** Not a schema, which says by its name that it is none. */
+  private static boolean isDrawing(Path file) {
+    String name = file.getFileName().toString();
+    return name.endsWith(".json") && !name.endsWith(".schema.json");
   }
 
   private static Loaded refused(Path file, String message, String remedy) {

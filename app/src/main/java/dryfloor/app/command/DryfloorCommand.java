@@ -18,12 +18,13 @@ import picocli.CommandLine.Command;
       "Examples:",
       "  dryfloor new -o shop.json           write a drawing to begin with",
       "  dryfloor check shop.json            every failure, worst first",
-      "  dryfloor tell shop.json power       one failure in full",
-      "  dryfloor draw shop.json power       a picture, before and after",
+      "  dryfloor tell shop.json power-lost.building",
+      "                                      one failure in full",
+      "  dryfloor draw shop.json power-lost.building",
+      "                                      a picture, before and after",
       "  dryfloor view shop.json             the same in a window",
       "",
-      "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without,",
-      "400m for a window);",
+      "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without);",
       "DRYFLOOR_TRACE=1 shows where in the program an error arose."
     })
 public final class DryfloorCommand {}

@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
       "failure is not known, 3 there is no answer.",
       "",
       "Examples:",
-      "  dryfloor tell shop.json power",
+      "  dryfloor tell shop.json power-lost.building",
       "  dryfloor tell shop.json normal"
     })
 public final class TellCommand implements Callable<Integer> {

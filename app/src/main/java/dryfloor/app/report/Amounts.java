@@ -18,12 +18,14 @@ public record Amounts(Units units) {
   /** Less than this (m³) wets a finger: no column of a table needs it. */
   private static final double DRIBBLE_METRIC = 1e-5;
 
-  private static final double DRIBBLE_US = 0.01 * 231 * 0.0254 * 0.0254 * 0.0254;
+  private static final double LITRE = 1e-3;
+  private static final double US_GALLON = 231 * 0.0254 * 0.0254 * 0.0254;
+  private static final double DRIBBLE_US = 0.01 * US_GALLON;
   private static final double LEAST_RATE = 0.05;
 
   private static final double SOON = 0.05;
-  private static final double LITRE_PER_HOUR = 1e-3 / 3600;
-  private static final double US_GALLON_PER_HOUR = 231 * 0.0254 * 0.0254 * 0.0254 / 3600;
+  private static final double LITRE_PER_HOUR = LITRE / 3600;
+  private static final double US_GALLON_PER_HOUR = US_GALLON / 3600;
 
   /** A height or depth (m). */
   public String level(double metres) {
@@ -74,8 +76,10 @@ public record Amounts(Units units) {
       case METRIC ->
           Math.abs(cubicMetres) < 0.995e-3
               ? millilitres(cubicMetres * 1e6)
-              : wholeAboveTen(format().volume(cubicMetres));
-      case US -> wholeAboveTen(format().volume(cubicMetres)).replace("gal(US)", "gal");
+              : wholeAboveTen(cubicMetres / LITRE, format().volume(cubicMetres));
+      case US ->
+          wholeAboveTen(cubicMetres / US_GALLON, format().volume(cubicMetres))
+              .replace("gal(US)", "gal");
     };
   }
 
@@ -99,7 +103,14 @@ public record Amounts(Units units) {
 
   /** A flow (m³/s) at a moment: litres or gallons in a minute. */
   public String flow(double flow) {
-    String text = wholeAboveTen(format().flow(flow)).replace("gal(US)", "gal");
+    double exact =
+        60
+            * flow
+            / switch (units) {
+              case METRIC -> LITRE;
+              case US -> US_GALLON;
+            };
+    String text = wholeAboveTen(exact, format().flow(flow)).replace("gal(US)", "gal");
     int space = text.indexOf(' ');
     double value = Double.parseDouble(text.substring(0, space));
     return value < 1000 ? text : Math.round(value / 100) * 100 + text.substring(space);
@@ -157,10 +168,11 @@ public record Amounts(Units units) {
     return value < LEAST_RATE ? "under 0.1" : number(value);
   }
 
-  private static String wholeAboveTen(String text) {
-    int space = text.indexOf(' ');
-    double value = Double.parseDouble(text.substring(0, space));
-    return Math.abs(value) < 10 ? text : Math.round(value) + text.substring(space);
+  /** Rounds the exact value, not what is rounded already. */
+  private static String wholeAboveTen(double exact, String text) {
+    return Math.abs(exact) < 9.95 || !Double.isFinite(exact)
+        ? text
+        : Math.round(exact) + text.substring(text.indexOf(' '));
   }
 
   private static String number(double value) {

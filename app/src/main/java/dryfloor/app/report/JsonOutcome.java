@@ -15,6 +15,10 @@ import tools.jackson.databind.node.ObjectNode;
 final class JsonOutcome {
 
   private static final double MM = 1000;
+
+  /** What is left of nothing by rounding, in whatever unit. */
+  private static final double NOTHING = 1e-15;
+
   private static final double LITRES = 1000;
   private static final double AN_HOUR = 3600;
 
@@ -167,7 +171,8 @@ final class JsonOutcome {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(name + " is " + value + ", which no answer may be");
     }
-    BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
+    double told = Math.abs(value) < NOTHING ? 0 : value;
+    BigDecimal rounded = new BigDecimal(told).round(DIGITS).stripTrailingZeros();
     into.put(name, rounded.doubleValue());
   }
 }

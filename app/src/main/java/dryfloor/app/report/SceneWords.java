@@ -183,7 +183,9 @@ public final class SceneWords {
       return depth >= SHOWS ? ": " + amounts.level(depth) + " deep" : "";
     }
     String depth = floor.depth() >= SHOWS ? ", " + amounts.level(floor.depth()) + " deep" : "";
-    return ": " + amounts.volume(floor.received()) + depth;
+    boolean ranOff = amounts.isWorthTelling(floor.received() - floor.volume());
+    String left = ranOff ? ", " + amounts.volume(floor.volume()) + " left" : "";
+    return ": " + amounts.volume(floor.received()) + left + depth;
   }
 
   private double elevation(String floor) {

@@ -15,6 +15,9 @@ public final class VerdictSentence {
   /** Less than half a millimetre (m) of water is no depth. */
   static final double FILM = 5e-4;
 
+  /** A margin below this (m) is less than drawings and buildings keep to (common practice). */
+  static final double TOO_CLOSE = 5e-3;
+
   private static final double AN_HOUR = 3600;
   private static final double MILLIMETRE = 1e-3;
 
@@ -65,7 +68,7 @@ public final class VerdictSentence {
   }
 
   /** Whether all of a floor's water came over the sill of another. */
-  private static boolean runsOnTo(Outcome outcome, String floor) {
+  static boolean runsOnTo(Outcome outcome, String floor) {
     return outcome.ledger().entries().stream()
             .anyMatch(e -> e.to().equals(floor) && e.way() == Ledger.Way.SILL)
         && outcome.ledger().entries().stream()
@@ -116,7 +119,10 @@ public final class VerdictSentence {
                     + " below its rim "
                     + (margin.time() < AT_ONCE
                         ? "from the beginning."
-                        : "after " + amounts().time(margin.time()) + "."))
+                        : "after " + amounts().time(margin.time()) + ".")
+                    + (margin.freeboard() < TOO_CLOSE
+                        ? " That is too close to rely on: no drawing and no building is that exact."
+                        : ""))
         .findFirst()
         .orElse("");
   }
@@ -146,7 +152,7 @@ public final class VerdictSentence {
         + wording.names().the(moving.place())
         + (moving.speed() > 0 ? " still rises by " : " still falls by ")
         + speed(Math.abs(moving.speed()))
-        + ".";
+        + "; these are the amounts so far.";
   }
 
   /** By the hour, or by the day where an hour does not show. */

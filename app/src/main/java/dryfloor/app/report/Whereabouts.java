@@ -19,14 +19,15 @@ final class Whereabouts {
   static String of(Wording wording, Outcome outcome) {
     return switch (outcome.verdict()) {
       case WET -> onFloors(wording, outcome) + goesOn(wording, outcome.ending());
-      case CAUGHT -> caught(wording, outcome);
-      case DRY -> "all in its vessels";
+      case CAUGHT -> caught(wording, outcome) + goesOn(wording, outcome.ending());
+      case DRY -> "all in its vessels" + goesOn(wording, outcome.ending());
     };
   }
 
   /**
    * "sump 12 mm left", or that it ran over; the vessel that is closest to its rim when all is well
-   * is not named again where nothing came closer.
+   * is not named again where nothing came closer. Where a floor got wet by another way than a rim,
+   * no margin would mean anything.
    */
   static String margin(Wording wording, Outcome outcome, Outcome normal) {
     Outcome.Margin margin = outcome.margin();
@@ -34,11 +35,18 @@ final class Whereabouts {
       return "";
     }
     if (isAsNormal(outcome, normal)) {
-      return "as normal";
+      return switch (outcome.verdict()) {
+        case WET -> "";
+        case CAUGHT, DRY -> "as normal";
+      };
     }
     String vessel = wording.names().small(margin.vessel().get());
     return margin.freeboard() > 0
-        ? vessel + " " + wording.amounts().level(margin.freeboard()) + " left"
+        ? vessel
+            + " "
+            + wording.amounts().level(margin.freeboard())
+            + " left"
+            + (margin.freeboard() < VerdictSentence.TOO_CLOSE ? ", too close" : "")
         : vessel + " over its rim";
   }
 
@@ -105,15 +113,19 @@ final class Whereabouts {
   /** Wettest first; a floor that most of its water has left again is told by what passed. */
   private static String onFloors(Wording wording, Outcome outcome) {
     List<String> phrases =
-        reached(wording, outcome).stream().map(floor -> onFloor(wording, floor)).toList();
+        reached(wording, outcome).stream()
+            .map(floor -> onFloor(wording, floor, VerdictSentence.runsOnTo(outcome, floor.id())))
+            .toList();
     return phrases.isEmpty()
         ? wording.amounts().volume(outcome.beyond()) + " ran beyond the drawing"
         : some(phrases);
   }
 
-  private static String onFloor(Wording wording, Outcome.FloorOutcome floor) {
+  private static String onFloor(
+      Wording wording, Outcome.FloorOutcome floor, boolean fromOtherFloor) {
     boolean passed = floor.volume() < floor.received() / 2;
-    return wording.amounts().volume(passed ? floor.received() : floor.volume())
+    return (fromOtherFloor && passed ? "of it " : "")
+        + wording.amounts().volume(passed ? floor.received() : floor.volume())
         + (passed ? " across " : " on ")
         + wording.names().small(floor.id());
   }
@@ -130,9 +142,15 @@ final class Whereabouts {
   }
 
   private static String goesOn(Wording wording, Ending ending) {
-    return ending instanceof Ending.Continues continues
-        ? ", goes on at " + wording.amounts().hourlyFlow(continues.rate())
-        : "";
+    return switch (ending) {
+      case Ending.Continues continues ->
+          ", goes on at " + wording.amounts().hourlyFlow(continues.rate());
+      case Ending.StillMoving moving ->
+          " so far, still moving after " + wording.amounts().hours(moving.time());
+      case Ending.AtRest rest -> "";
+      case Ending.Repeats repeats -> "";
+      case Ending.UpAndDown swinging -> "";
+    };
   }
 
   private static String some(List<String> phrases) {
