@@ -56,6 +56,13 @@ public sealed interface Note {
   record SettlesElsewhere(String vessel, double declared, double settled) implements Note {}
 
   /**
+   * This pump, which nothing stops, moves no water when all is well.
+   *
+   * @param sucksAir whether it runs dry; if not, it lifts no water to where it should
+   */
+  record IdlePump(String pump, boolean sucksAir) implements Note {}
+
+  /**
    * This run fills and takes air again and again. It was followed through the first dozen of these,
    * then on average.
    */

@@ -86,6 +86,7 @@ public final class Sweep {
         notes.add(new Note.SettlesElsewhere(vessel.id(), declared, vessel.levelAfter()));
       }
     }
+    notes.addAll(IdlePumps.of(installation, outcome));
     return OutcomeBuilder.of(normal, notes);
   }
 

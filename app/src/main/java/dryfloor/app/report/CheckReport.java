@@ -3,6 +3,7 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
@@ -68,6 +69,10 @@ public final class CheckReport {
                         + " comes closest to its rim: "
                         + wording.amounts().level(margin.freeboard())
                         + " left."));
+    NoteSentence sentences = new NoteSentence(wording);
+    sweep.normal().notes().stream()
+        .filter(Note.IdlePump.class::isInstance)
+        .forEach(idle -> lines.paragraph("", sentences.of(idle)));
     SettledLevels.write(wording, SettledLevels.ofNormal(sweep.normal()), lines);
   }
 

@@ -60,6 +60,12 @@ final class NoteSentence {
               + "; running, it settles at "
               + level(settles.vessel(), settles.settled())
               + ".";
+      case Note.IdlePump idle ->
+          "When all is well "
+              + the(idle.pump())
+              + (idle.sucksAir() ? " runs dry" : " moves no water")
+              + ". Every failure starts from there, so look at its levels, its curve and its valves"
+              + " first: answers about a building that stands still say little of one that runs.";
       case Note.FlushesOnAndOn flushing ->
           start(flushing.run())
               + " fills and takes air again and again. The first dozen times were followed one by one,"

@@ -8,6 +8,7 @@ import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.app.report.Ink;
 import dryfloor.app.sample.SampleOutcome;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -108,6 +109,17 @@ class CheckCommandTest {
     assertThat(desk.run("check", folder.toString())).isEqualTo(2);
     assertThat(desk.out()).contains("All drawings", "a.json", "b.json: the drawing is wrong");
     assertThat(desk.err()).contains("b.json:");
+  }
+
+  @Test
+  void aFolderIsSearchedToItsDepthAndSchemasAreNoDrawings() throws IOException {
+    Path inner = Files.createDirectories(folder.resolve("cellar"));
+    DrawingFiles.sound(inner, "a.json");
+    DrawingFiles.sound(folder, "b.json");
+    Files.writeString(folder.resolve("installation.schema.json"), "{}");
+    Desk desk = new Desk().answers(DRY);
+    assertThat(desk.run("check", folder.toString())).isZero();
+    assertThat(desk.out()).contains("a.json", "b.json").doesNotContain("schema");
   }
 
   @Test

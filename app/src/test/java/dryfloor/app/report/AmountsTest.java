@@ -24,6 +24,8 @@ class AmountsTest {
     "0.0021, 2.1 L, 0.55 gal",
     "0.034, 34 L, 9.0 gal",
     "-0.0344, -34 L, -9.1 gal",
+    "0.037496, 37 L, 9.9 gal",
+    "0.094497, 94 L, 25 gal",
     "1.2345, 1235 L, 326 gal"
   })
   void volumesAreAsShortAsTheyAreTrue(double volume, String metric, String us) {

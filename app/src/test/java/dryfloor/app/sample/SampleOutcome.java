@@ -119,10 +119,14 @@ public final class SampleOutcome {
 
   /** A supply that nobody shuts off. */
   public static Outcome endless() {
-    Outcome wet = wet();
+    return ending(wet(), new Ending.Continues(300, 12e-3 / 3600));
+  }
+
+  /** The same water, ended in another way. */
+  public static Outcome ending(Outcome wet, Ending ending) {
     return new Outcome(
         wet.verdict(),
-        new Ending.Continues(300, 12e-3 / 3600),
+        ending,
         wet.margin(),
         wet.vessels(),
         wet.floors(),
