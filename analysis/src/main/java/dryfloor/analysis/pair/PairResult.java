@@ -2,9 +2,12 @@ package dryfloor.analysis.pair;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureTraits;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * All pairs of one installation.
@@ -39,7 +42,8 @@ public record PairResult(Scope scope, SweepResult alone, List<PairAnswer> answer
   /** Each hidden failure that decides whether some event wets a floor, most events first. */
   public List<Protection> protections() {
     List<PairAnswer.Together> wet = newlyWet();
-    return hidden().stream()
+    return failures().stream()
+        .filter(failure -> FailureTraits.isHidden(failure, alone.installation()))
         .map(
             failure ->
                 new Protection(
@@ -55,18 +59,17 @@ public record PairResult(Scope scope, SweepResult alone, List<PairAnswer> answer
         && !FailureTraits.isHidden(pair.otherThan(hidden), alone.installation());
   }
 
-  /** The hidden failures that were put together with others, in the order of the list. */
-  public List<Failure> hidden() {
-    return answers.stream()
-        .flatMap(answer -> answer.pair().both().stream())
-        .distinct()
-        .filter(failure -> FailureTraits.isHidden(failure, alone.installation()))
-        .sorted(Comparator.comparingInt(this::position))
-        .toList();
+  /** The failures that were put together with others, in the order of the list. */
+  public List<Failure> failures() {
+    Set<Failure> paired =
+        answers.stream()
+            .flatMap(answer -> answer.pair().both().stream())
+            .collect(Collectors.toSet());
+    return alone.results().stream().map(FailureResult::failure).filter(paired::contains).toList();
   }
 
-  private int position(Failure failure) {
-    List<Failure> all = alone.results().stream().map(result -> result.failure()).toList();
-    return all.indexOf(failure);
+  /** All pairs in rows and columns. */
+  public PairMatrix matrix() {
+    return PairMatrix.of(this);
   }
 }

@@ -2,6 +2,8 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.pair.PairResult;
+import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -18,10 +20,14 @@ public interface Analyst {
   /** Normal operation. */
   Outcome normal(Installation installation) throws BaselineProblem;
 
-  /** One failure. */
-  FailureResult answer(Installation installation, Failure failure) throws BaselineProblem;
+  /** One failure, or several at once. */
+  FailureResult answer(Installation installation, List<Failure> failures) throws BaselineProblem;
 
   /** Every failure, on so many threads. */
   SweepResult everyFailure(Installation installation, int threads, Progress progress)
+      throws BaselineProblem;
+
+  /** Failures two at a time, on so many threads. */
+  PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
       throws BaselineProblem;
 }

@@ -64,6 +64,7 @@ public final class CommandLines {
     return new CommandLine(new DryfloorCommand())
         .addSubcommand(new CheckCommand(workplace))
         .addSubcommand(new TellCommand(workplace))
+        .addSubcommand(new PairsCommand(workplace))
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))
         .addSubcommand(new ViewCommand(workplace, window))

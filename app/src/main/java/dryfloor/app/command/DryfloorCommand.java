@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
       "  dryfloor new -o shop.json           write a drawing to begin with",
       "  dryfloor check shop.json            every failure, worst first",
       "  dryfloor tell shop.json power       one failure in full",
+      "  dryfloor pairs shop.json            which two failures wet a floor together",
       "  dryfloor draw shop.json power       a picture, before and after",
       "",
       "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without);",

@@ -3,6 +3,7 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
@@ -26,7 +27,7 @@ public final class JsonAnswer {
   /**
    * An answer to this command.
    *
-   * @param kind "check" or "tell"
+   * @param kind "check", "tell", "pairs" or "limits"
    */
   public JsonAnswer(String kind) {
     root.put("dryfloorAnswer", FORMAT);
@@ -51,10 +52,7 @@ public final class JsonAnswer {
   /** The answers for a file. */
   public void answered(
       Path file, Wording wording, Optional<Outcome> normal, List<FailureResult> results) {
-    ObjectNode drawing = drawings.addObject();
-    drawing.put("file", file.toString());
-    drawing.put("installation", wording.installation().name());
-    drawing.put("away_s", wording.installation().conditions().away());
+    ObjectNode drawing = begun(file, wording);
     normal.ifPresent(outcome -> new JsonOutcome(wording, drawing.putObject("normal")).put(outcome));
     Tally tally = Tally.of(results);
     drawing
@@ -67,6 +65,21 @@ public final class JsonAnswer {
     ArrayNode failures = drawing.putArray("failures");
     results.forEach(result -> put(failures.addObject(), result, wording));
     cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** The pairs of failures of a file. */
+  public void paired(Path file, Wording wording, PairResult pairs) {
+    ObjectNode drawing = begun(file, wording);
+    new JsonPairs(wording, drawing).put(pairs);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  private ObjectNode begun(Path file, Wording wording) {
+    return drawings
+        .addObject()
+        .put("file", file.toString())
+        .put("installation", wording.installation().name())
+        .put("away_s", wording.installation().conditions().away());
   }
 
   /** The text, ending in a line break. */

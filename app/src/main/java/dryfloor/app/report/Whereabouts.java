@@ -129,7 +129,7 @@ final class Whereabouts {
             .toList());
   }
 
-  private static String goesOn(Wording wording, Ending ending) {
+  static String goesOn(Wording wording, Ending ending) {
     return ending instanceof Ending.Continues continues
         ? ", goes on at " + wording.amounts().hourlyFlow(continues.rate())
         : "";

@@ -3,6 +3,9 @@ package dryfloor.app.command;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.pair.PairAnswer;
+import dryfloor.analysis.pair.PairResult;
+import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -33,6 +36,8 @@ final class Desk implements Analyst {
   private Writer target = out;
   private boolean piped;
   private double awayAsked;
+  private List<PairAnswer> paired = List.of();
+  private Scope scopeAsked = Scope.EVERY_TWO;
   private final List<Installation> opened = new ArrayList<>();
 
   static FailureResult answered(Failure failure, Outcome outcome) {
@@ -42,6 +47,15 @@ final class Desk implements Analyst {
   Desk answers(FailureResult... prepared) {
     results = List.of(prepared);
     return this;
+  }
+
+  Desk pairs(PairAnswer... prepared) {
+    paired = List.of(prepared);
+    return this;
+  }
+
+  Scope scopeAsked() {
+    return scopeAsked;
   }
 
   Desk spillsWhenAllIsWell() {
@@ -115,7 +129,8 @@ final class Desk implements Analyst {
   }
 
   @Override
-  public FailureResult answer(Installation installation, Failure failure) throws BaselineProblem {
+  public FailureResult answer(Installation installation, List<Failure> failures)
+      throws BaselineProblem {
     stumble(installation);
     return results.getFirst();
   }
@@ -126,6 +141,15 @@ final class Desk implements Analyst {
     stumble(installation);
     progress.finished(1, results.size());
     return new SweepResult(installation, SampleOutcome.dry(), results);
+  }
+
+  @Override
+  public PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
+      throws BaselineProblem {
+    stumble(installation);
+    scopeAsked = scope;
+    return new PairResult(
+        scope, new SweepResult(installation, SampleOutcome.dry(), results), paired);
   }
 
   private void stumble(Installation installation) throws BaselineProblem {
