@@ -5,18 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.Failure.Degree;
 import dryfloor.analysis.failure.FailureCatalogue;
-import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.installation.BackToFront;
 import dryfloor.analysis.installation.DisplayAboveSump;
 import dryfloor.analysis.installation.EverythingHouse;
+import dryfloor.analysis.installation.OnlyWith;
 import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Progress;
-import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
 import java.util.List;
-import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 
 /** Which failures wet a floor together. */
@@ -47,7 +45,8 @@ class PairsTest {
   void theEmergencyDrainAloneStandsBetweenACloggedDrainAndTheFloor() throws BaselineProblem {
     PairResult pairs =
         Pairs.of(
-            only(EverythingHouse.asDrawn(), f -> f.equals(DRAIN) || f.equals(EMERGENCY)),
+            OnlyWith.failures(
+                EverythingHouse.asDrawn(), f -> f.equals(DRAIN) || f.equals(EMERGENCY)),
             Scope.HIDDEN_WITH_ANY_EVENT,
             1,
             Progress.NONE);
@@ -61,7 +60,7 @@ class PairsTest {
   @Test
   void whatWetsAFloorAloneIsNoMatterOfPairs() throws BaselineProblem {
     Installation house =
-        only(
+        OnlyWith.failures(
             withALowOutlet(),
             f -> f.equals(POWER_LOST) || f.equals(new Failure.WallFails("display")));
 
@@ -76,7 +75,8 @@ class PairsTest {
   @Test
   void aDrainIsNotCloggedFullyAndByHalfAtOnce() throws BaselineProblem {
     Failure half = new Failure.RunClogs("drain", Degree.BY_HALF);
-    Installation house = only(EverythingHouse.asDrawn(), f -> f.equals(DRAIN) || f.equals(half));
+    Installation house =
+        OnlyWith.failures(EverythingHouse.asDrawn(), f -> f.equals(DRAIN) || f.equals(half));
 
     PairResult pairs = Pairs.of(house, Scope.EVERY_TWO, 1, Progress.NONE);
 
@@ -133,31 +133,5 @@ class PairsTest {
     assertThat(pairs.of(PairAnswer.Unanswered.class))
         .isNotEmpty()
         .allMatch(unanswered -> unanswered.reason().equals("it was cancelled"));
-  }
-
-  /** The same drawing with all other failures switched off. */
-  private static Installation only(Installation drawn, Predicate<Failure> kept) {
-    FailureSettings usual = drawn.failureSettings();
-    List<FailureSettings.Skipped> skipped =
-        FailureCatalogue.of(drawn).stream()
-            .filter(kept.negate())
-            .map(failure -> new FailureSettings.Skipped(FailureNames.id(failure), "not asked for"))
-            .toList();
-    return new Installation(
-        drawn.name(),
-        drawn.conditions(),
-        drawn.storeys(),
-        drawn.floors(),
-        drawn.vessels(),
-        drawn.weirs(),
-        drawn.junctions(),
-        drawn.supplies(),
-        drawn.drains(),
-        drawn.runs(),
-        drawn.circulationPumps(),
-        drawn.circuits(),
-        drawn.controls(),
-        new FailureSettings(
-            skipped, usual.topUps(), usual.dripArea(), usual.outage(), usual.surge()));
   }
 }

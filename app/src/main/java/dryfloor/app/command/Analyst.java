@@ -1,6 +1,8 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.LimitResult;
+import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.pair.Scope;
@@ -29,5 +31,10 @@ public interface Analyst {
 
   /** Failures two at a time, on so many threads. */
   PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
+      throws BaselineProblem;
+
+  /** How far these things can be changed, on so many threads. */
+  LimitResult limits(
+      Installation installation, List<Property> properties, int threads, Progress progress)
       throws BaselineProblem;
 }

@@ -2,6 +2,9 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.limit.LimitResult;
+import dryfloor.analysis.limit.Limits;
+import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.pair.Pairs;
@@ -45,5 +48,12 @@ public final class SweepAnalyst implements Analyst {
   public PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
       throws BaselineProblem {
     return Pairs.of(installation, scope, threads, progress);
+  }
+
+  @Override
+  public LimitResult limits(
+      Installation installation, List<Property> properties, int threads, Progress progress)
+      throws BaselineProblem {
+    return Limits.of(installation, properties, threads, progress);
   }
 }

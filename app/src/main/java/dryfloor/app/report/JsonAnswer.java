@@ -2,6 +2,7 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
+import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.sweep.FailureResult;
@@ -71,6 +72,13 @@ public final class JsonAnswer {
   public void paired(Path file, Wording wording, PairResult pairs) {
     ObjectNode drawing = begun(file, wording);
     new JsonPairs(wording, drawing).put(pairs);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** The limits of a file. */
+  public void limited(Path file, Wording wording, LimitResult limits) {
+    ObjectNode drawing = begun(file, wording);
+    new JsonLimits(wording, drawing).put(limits);
     cautions(drawing.putArray("cautions"), wording);
   }
 

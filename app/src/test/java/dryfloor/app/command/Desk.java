@@ -2,6 +2,9 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.limit.LimitAnswer;
+import dryfloor.analysis.limit.LimitResult;
+import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairAnswer;
 import dryfloor.analysis.pair.PairResult;
@@ -36,6 +39,8 @@ final class Desk implements Analyst {
   private Writer target = out;
   private boolean piped;
   private double awayAsked;
+  private List<LimitAnswer> limited = List.of();
+  private final List<Property> propertiesAsked = new ArrayList<>();
   private List<PairAnswer> paired = List.of();
   private Scope scopeAsked = Scope.EVERY_TWO;
   private final List<Installation> opened = new ArrayList<>();
@@ -52,6 +57,15 @@ final class Desk implements Analyst {
   Desk pairs(PairAnswer... prepared) {
     paired = List.of(prepared);
     return this;
+  }
+
+  Desk limits(LimitAnswer... prepared) {
+    limited = List.of(prepared);
+    return this;
+  }
+
+  List<Property> propertiesAsked() {
+    return propertiesAsked;
   }
 
   Scope scopeAsked() {
@@ -150,6 +164,15 @@ final class Desk implements Analyst {
     scopeAsked = scope;
     return new PairResult(
         scope, new SweepResult(installation, SampleOutcome.dry(), results), paired);
+  }
+
+  @Override
+  public LimitResult limits(
+      Installation installation, List<Property> properties, int threads, Progress progress)
+      throws BaselineProblem {
+    stumble(installation);
+    propertiesAsked.addAll(properties);
+    return new LimitResult(new SweepResult(installation, SampleOutcome.dry(), results), limited);
   }
 
   private void stumble(Installation installation) throws BaselineProblem {
