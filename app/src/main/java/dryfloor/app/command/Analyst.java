@@ -6,6 +6,7 @@ import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.pair.Scope;
+import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -37,4 +38,7 @@ public interface Analyst {
   LimitResult limits(
       Installation installation, List<Property> properties, int threads, Progress progress)
       throws BaselineProblem;
+
+  /** What rules have against a drawing. */
+  List<Warning> warnings(Installation installation) throws BaselineProblem;
 }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
       "  dryfloor tell shop.json power       one failure in full",
       "  dryfloor pairs shop.json            which two failures wet a floor together",
       "  dryfloor limits shop.json --of sump how high, how low, how big",
+      "  dryfloor warnings shop.json         what rules and practice have against it",
       "  dryfloor draw shop.json power       a picture, before and after",
       "",
       "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without);",

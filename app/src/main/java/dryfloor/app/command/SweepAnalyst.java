@@ -9,6 +9,8 @@ import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.pair.Pairs;
 import dryfloor.analysis.pair.Scope;
+import dryfloor.analysis.practice.Warning;
+import dryfloor.analysis.practice.Warnings;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -55,5 +57,10 @@ public final class SweepAnalyst implements Analyst {
       Installation installation, List<Property> properties, int threads, Progress progress)
       throws BaselineProblem {
     return Limits.of(installation, properties, threads, progress);
+  }
+
+  @Override
+  public List<Warning> warnings(Installation installation) throws BaselineProblem {
+    return Warnings.of(installation);
   }
 }

@@ -5,6 +5,7 @@ import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairResult;
+import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
@@ -28,7 +29,7 @@ public final class JsonAnswer {
   /**
    * An answer to this command.
    *
-   * @param kind "check", "tell", "pairs" or "limits"
+   * @param kind "check", "tell", "pairs", "limits" or "warnings"
    */
   public JsonAnswer(String kind) {
     root.put("dryfloorAnswer", FORMAT);
@@ -79,6 +80,20 @@ public final class JsonAnswer {
   public void limited(Path file, Wording wording, LimitResult limits) {
     ObjectNode drawing = begun(file, wording);
     new JsonLimits(wording, drawing).put(limits);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** What rules have against the drawing of a file. */
+  public void warned(Path file, Wording wording, List<Warning> warnings) {
+    ObjectNode drawing = begun(file, wording);
+    ArrayNode list = drawing.putArray("warnings");
+    WarningSentence sentence = new WarningSentence(wording);
+    for (Warning warning : warnings) {
+      list.addObject()
+          .put("rule", warning.rule().name())
+          .put("text", sentence.of(warning))
+          .put("source", warning.rule().source());
+    }
     cautions(drawing.putArray("cautions"), wording);
   }
 

@@ -9,6 +9,7 @@ import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.pair.PairAnswer;
 import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.pair.Scope;
+import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -38,6 +39,7 @@ final class Desk implements Analyst {
   private boolean outOfMemory;
   private Writer target = out;
   private boolean piped;
+  private List<Warning> warned = List.of();
   private double awayAsked;
   private List<LimitAnswer> limited = List.of();
   private final List<Property> propertiesAsked = new ArrayList<>();
@@ -66,6 +68,11 @@ final class Desk implements Analyst {
 
   List<Property> propertiesAsked() {
     return propertiesAsked;
+  }
+
+  Desk warns(Warning... prepared) {
+    warned = List.of(prepared);
+    return this;
   }
 
   Scope scopeAsked() {
@@ -173,6 +180,12 @@ final class Desk implements Analyst {
     stumble(installation);
     propertiesAsked.addAll(properties);
     return new LimitResult(new SweepResult(installation, SampleOutcome.dry(), results), limited);
+  }
+
+  @Override
+  public List<Warning> warnings(Installation installation) throws BaselineProblem {
+    stumble(installation);
+    return warned;
   }
 
   private void stumble(Installation installation) throws BaselineProblem {
