@@ -26,6 +26,7 @@ class IdlePumpsTest {
     Installation weeping =
         new DisplayAboveSump()
             .plan()
+            .drain("gully", -0.2)
             .run(
                 "weep",
                 r -> r.from("chamber", 0.0).toDrain("gully").bore(0.03).length(1).by(0.5, -0.1))

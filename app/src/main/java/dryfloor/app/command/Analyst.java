@@ -1,7 +1,12 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.LimitResult;
+import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.pair.PairResult;
+import dryfloor.analysis.pair.Scope;
+import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -18,10 +23,22 @@ public interface Analyst {
   /** Normal operation. */
   Outcome normal(Installation installation) throws BaselineProblem;
 
-  /** One failure. */
-  FailureResult answer(Installation installation, Failure failure) throws BaselineProblem;
+  /** One failure, or several at once. */
+  FailureResult answer(Installation installation, List<Failure> failures) throws BaselineProblem;
 
   /** Every failure, on so many threads. */
   SweepResult everyFailure(Installation installation, int threads, Progress progress)
       throws BaselineProblem;
+
+  /** Failures two at a time, on so many threads. */
+  PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
+      throws BaselineProblem;
+
+  /** How far these things can be changed, on so many threads. */
+  LimitResult limits(
+      Installation installation, List<Property> properties, int threads, Progress progress)
+      throws BaselineProblem;
+
+  /** What rules have against a drawing. */
+  List<Warning> warnings(Installation installation) throws BaselineProblem;
 }

@@ -71,7 +71,7 @@ public final class DrawCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Question question = new Question(workplace);
-    return switch (question.ask(file, failure, options)) {
+    return switch (question.ask(file, List.of(failure), options)) {
       case Question.Reply.Refused refused -> question.refuse(file, refused).number();
       case Question.Reply.Normal normal ->
           draw(normal.installation(), "Normal operation", "normal", List.of(), normal.outcome())
@@ -94,22 +94,24 @@ public final class DrawCommand implements Callable<Integer> {
           without(
               failed,
               TellReport.withoutAnswer(
-                  title(failed), unanswered.reason(), options.wording(installation), errInk()));
+                  Question.title(failed),
+                  unanswered.reason(),
+                  options.wording(installation),
+                  errInk()));
       case FailureResult.Skipped skipped ->
           without(
               failed,
               TellReport.skipped(
-                  title(failed), skipped.reason(), options.wording(installation), errInk()));
+                  Question.title(failed),
+                  skipped.reason(),
+                  options.wording(installation),
+                  errInk()));
     };
   }
 
   private ExitCode without(Question.Reply.Failed failed, String report) {
     workplace.surface().complain(report);
     return ExitCode.of(Answer.of(failed.result()));
-  }
-
-  private static String title(Question.Reply.Failed failed) {
-    return Question.title(failed.result(), failed.installation());
   }
 
   private Ink errInk() {

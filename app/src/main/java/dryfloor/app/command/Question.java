@@ -9,9 +9,11 @@ import dryfloor.app.report.ProblemReport;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
-/** A question about one failure of one file, or about normal operation. */
+/** A question about one failure of one file, about several at once, or about normal operation. */
 final class Question {
 
   /** The word for asking about normal operation instead of a failure. */
@@ -30,7 +32,12 @@ final class Question {
     record Normal(Installation installation, Outcome outcome) implements Reply {}
 
     /** A failure. */
-    record Failed(Installation installation, FailureResult result) implements Reply {}
+    record Failed(Installation installation, List<Failure> failures, FailureResult result)
+        implements Reply {
+      public Failed {
+        failures = List.copyOf(failures);
+      }
+    }
 
     /** The question can't be answered as it was asked. */
     record Refused(List<Problem> problems) implements Reply {
@@ -40,26 +47,30 @@ final class Question {
     }
   }
 
-  Reply ask(Path file, String failure, AnswerOptions options) {
+  Reply ask(Path file, List<String> failures, AnswerOptions options) {
     return switch (workplace.drawings().load(file)) {
       case Loaded.Refused refused -> new Reply.Refused(refused.problems());
-      case Loaded.Drawing drawing -> ask(options.asked(drawing.installation()), failure);
+      case Loaded.Drawing drawing -> ask(options.asked(drawing.installation()), failures);
     };
   }
 
-  private Reply ask(Installation installation, String text) {
+  private Reply ask(Installation installation, List<String> texts) {
     try {
-      if (text.equals(NORMAL)) {
+      if (texts.equals(List.of(NORMAL))) {
         return new Reply.Normal(installation, workplace.analyst().normal(installation));
       }
-      List<Failure> failures = workplace.analyst().failures(installation);
-      return switch (new FailureSearch(failures, installation).find(text)) {
-        case FailureSearch.Found.Meant meant ->
-            new Reply.Failed(
-                installation, workplace.analyst().answer(installation, meant.failure()));
-        case FailureSearch.Found.Unclear unclear ->
-            new Reply.Refused(List.of(new Problem(0, 0, "", unclear.complaint(), "")));
-      };
+      FailureSearch search =
+          new FailureSearch(workplace.analyst().failures(installation), installation);
+      List<Failure> meant = new ArrayList<>();
+      for (String text : texts) {
+        switch (search.find(text)) {
+          case FailureSearch.Found.Meant found -> meant.add(found.failure());
+          case FailureSearch.Found.Unclear unclear -> {
+            return new Reply.Refused(List.of(new Problem(0, 0, "", unclear.complaint(), "")));
+          }
+        }
+      }
+      return new Reply.Failed(installation, meant, workplace.analyst().answer(installation, meant));
     } catch (BaselineProblem problem) {
       return new Reply.Refused(List.of(BaselineComplaint.of(installation, problem)));
     }
@@ -71,10 +82,15 @@ final class Question {
     return ExitCode.BAD_INPUT;
   }
 
-  static String title(FailureResult result, Installation installation) {
-    return FailureNames.name(result.failure(), installation)
-        + " ("
-        + FailureNames.id(result.failure())
-        + ")";
+  /** What all the failures are called, each with its id. */
+  static String title(Reply.Failed failed) {
+    return failed.failures().stream()
+        .map(
+            failure ->
+                FailureNames.name(failure, failed.installation())
+                    + " ("
+                    + FailureNames.id(failure)
+                    + ")")
+        .collect(Collectors.joining(", and at once: "));
   }
 }

@@ -2,7 +2,15 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.limit.LimitResult;
+import dryfloor.analysis.limit.Limits;
+import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.pair.PairResult;
+import dryfloor.analysis.pair.Pairs;
+import dryfloor.analysis.pair.Scope;
+import dryfloor.analysis.practice.Warning;
+import dryfloor.analysis.practice.Warnings;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -11,7 +19,7 @@ import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.model.Installation;
 import java.util.List;
 
-/** Asks the sweep of the analysis. */
+/** Asks the analysis. */
 public final class SweepAnalyst implements Analyst {
 
   @Override
@@ -27,13 +35,32 @@ public final class SweepAnalyst implements Analyst {
   }
 
   @Override
-  public FailureResult answer(Installation installation, Failure failure) throws BaselineProblem {
-    return Sweep.together(installation, List.of(failure));
+  public FailureResult answer(Installation installation, List<Failure> failures)
+      throws BaselineProblem {
+    return Sweep.together(installation, failures);
   }
 
   @Override
   public SweepResult everyFailure(Installation installation, int threads, Progress progress)
       throws BaselineProblem {
     return Sweep.everyFailure(installation, threads, progress);
+  }
+
+  @Override
+  public PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
+      throws BaselineProblem {
+    return Pairs.of(installation, scope, threads, progress);
+  }
+
+  @Override
+  public LimitResult limits(
+      Installation installation, List<Property> properties, int threads, Progress progress)
+      throws BaselineProblem {
+    return Limits.of(installation, properties, threads, progress);
+  }
+
+  @Override
+  public List<Warning> warnings(Installation installation) throws BaselineProblem {
+    return Warnings.of(installation);
   }
 }

@@ -2,13 +2,16 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.app.report.Answer;
+import dryfloor.app.report.Ink;
 import dryfloor.app.report.JsonAnswer;
 import dryfloor.app.report.TellReport;
+import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -26,6 +29,7 @@ import picocli.CommandLine.Parameters;
       "",
       "Examples:",
       "  dryfloor tell shop.json power-lost.building",
+      "  dryfloor tell shop.json siphon-break-blocked --and power-lost.building",
       "  dryfloor tell shop.json normal"
     })
 public final class TellCommand implements Callable<Integer> {
@@ -41,6 +45,12 @@ public final class TellCommand implements Callable<Integer> {
       description = "Id of a failure or any part of it that fits only one; or 'normal'.")
   private String failure = Question.NORMAL;
 
+  @Option(
+      names = "--and",
+      paramLabel = "FAILURE",
+      description = "Another failure at the same moment; may be given again.")
+  private List<String> others = List.of();
+
   @Mixin private AnswerOptions options = new AnswerOptions();
 
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
@@ -54,11 +64,15 @@ public final class TellCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Question question = new Question(workplace);
-    return switch (question.ask(file, failure, options)) {
+    return switch (question.ask(file, asked(), options)) {
       case Question.Reply.Refused refused -> refuse(question, refused);
       case Question.Reply.Normal normal -> tell(normal).number();
-      case Question.Reply.Failed failed -> tell(failed.installation(), failed.result()).number();
+      case Question.Reply.Failed failed -> tell(failed).number();
     };
+  }
+
+  private List<String> asked() {
+    return Stream.concat(Stream.of(failure), others.stream()).toList();
   }
 
   private int refuse(Question question, Question.Reply.Refused refused) {
@@ -86,27 +100,26 @@ public final class TellCommand implements Callable<Integer> {
     return ExitCode.of(Answer.of(normal.outcome()));
   }
 
-  private ExitCode tell(Installation installation, FailureResult result) {
+  private ExitCode tell(Question.Reply.Failed failed) {
     if (json) {
-      write(installation, Optional.empty(), List.of(result));
+      write(failed.installation(), Optional.empty(), List.of(failed.result()));
     } else {
-      workplace.surface().answer(text(installation, result));
+      workplace.surface().answer(text(failed));
     }
-    return ExitCode.of(Answer.of(result));
+    return ExitCode.of(Answer.of(failed.result()));
   }
 
-  private String text(Installation installation, FailureResult result) {
-    String title = Question.title(result, installation);
-    return switch (result) {
+  private String text(Question.Reply.Failed failed) {
+    String title = Question.title(failed);
+    Wording wording = options.wording(failed.installation());
+    Ink ink = workplace.surface().ink();
+    return switch (failed.result()) {
       case FailureResult.Answered answered ->
-          TellReport.of(
-              title, answered.outcome(), options.wording(installation), workplace.surface().ink());
+          TellReport.of(title, answered.outcome(), wording, ink);
       case FailureResult.Unanswered unanswered ->
-          TellReport.withoutAnswer(
-              title, unanswered.reason(), options.wording(installation), workplace.surface().ink());
+          TellReport.withoutAnswer(title, unanswered.reason(), wording, ink);
       case FailureResult.Skipped skipped ->
-          TellReport.skipped(
-              title, skipped.reason(), options.wording(installation), workplace.surface().ink());
+          TellReport.skipped(title, skipped.reason(), wording, ink);
     };
   }
 

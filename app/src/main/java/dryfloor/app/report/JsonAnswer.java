@@ -2,7 +2,10 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
+import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.pair.PairResult;
+import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
@@ -26,7 +29,7 @@ public final class JsonAnswer {
   /**
    * An answer to this command.
    *
-   * @param kind "check" or "tell"
+   * @param kind "check", "tell", "pairs", "limits" or "warnings"
    */
   public JsonAnswer(String kind) {
     root.put("dryfloorAnswer", FORMAT);
@@ -51,10 +54,7 @@ public final class JsonAnswer {
   /** The answers for a file. */
   public void answered(
       Path file, Wording wording, Optional<Outcome> normal, List<FailureResult> results) {
-    ObjectNode drawing = drawings.addObject();
-    drawing.put("file", file.toString());
-    drawing.put("installation", wording.installation().name());
-    drawing.put("away_s", wording.installation().conditions().away());
+    ObjectNode drawing = begun(file, wording);
     normal.ifPresent(outcome -> new JsonOutcome(wording, drawing.putObject("normal")).put(outcome));
     Tally tally = Tally.of(results);
     drawing
@@ -67,6 +67,42 @@ public final class JsonAnswer {
     ArrayNode failures = drawing.putArray("failures");
     results.forEach(result -> put(failures.addObject(), result, wording));
     cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** The pairs of failures of a file. */
+  public void paired(Path file, Wording wording, PairResult pairs) {
+    ObjectNode drawing = begun(file, wording);
+    new JsonPairs(wording, drawing).put(pairs);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** The limits of a file. */
+  public void limited(Path file, Wording wording, LimitResult limits) {
+    ObjectNode drawing = begun(file, wording);
+    new JsonLimits(wording, drawing).put(limits);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** What rules have against the drawing of a file. */
+  public void warned(Path file, Wording wording, List<Warning> warnings) {
+    ObjectNode drawing = begun(file, wording);
+    ArrayNode list = drawing.putArray("warnings");
+    WarningSentence sentence = new WarningSentence(wording);
+    for (Warning warning : warnings) {
+      list.addObject()
+          .put("rule", warning.rule().name())
+          .put("text", sentence.of(warning))
+          .put("source", warning.rule().source());
+    }
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  private ObjectNode begun(Path file, Wording wording) {
+    return drawings
+        .addObject()
+        .put("file", file.toString())
+        .put("installation", wording.installation().name())
+        .put("away_s", wording.installation().conditions().away());
   }
 
   /** The text, ending in a line break. */

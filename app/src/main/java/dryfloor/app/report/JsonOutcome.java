@@ -58,7 +58,7 @@ final class JsonOutcome {
     outcome.notes().forEach(note -> notes.add(sentence.of(note)));
   }
 
-  private static void ending(ObjectNode into, Ending ending) {
+  static void ending(ObjectNode into, Ending ending) {
     switch (ending) {
       case Ending.AtRest rest -> {
         into.put("kind", "AT_REST");
@@ -161,13 +161,13 @@ final class JsonOutcome {
     return into.put("id", id).put("name", wording.names().of(id));
   }
 
-  private static void optional(ObjectNode into, String name, OptionalDouble value, double factor) {
+  static void optional(ObjectNode into, String name, OptionalDouble value, double factor) {
     if (value.isPresent()) {
       number(into, name, value.getAsDouble() * factor);
     }
   }
 
-  private static void number(ObjectNode into, String name, double value) {
+  static void number(ObjectNode into, String name, double value) {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(name + " is " + value + ", which no answer may be");
     }

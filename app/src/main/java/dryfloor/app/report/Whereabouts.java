@@ -141,7 +141,7 @@ final class Whereabouts {
             .toList());
   }
 
-  private static String goesOn(Wording wording, Ending ending) {
+  static String goesOn(Wording wording, Ending ending) {
     return switch (ending) {
       case Ending.Continues continues ->
           ", goes on at " + wording.amounts().hourlyFlow(continues.rate());

@@ -1,14 +1,14 @@
 /**
  * Answers in words, tables and JSON: {@link dryfloor.app.report.CheckReport} tells all failures of
  * a drawing, {@link dryfloor.app.report.TellReport} one of them in full, {@link
- * dryfloor.app.report.JsonAnswer} both for other programs. Words only: no number is worked out here
- * that the analysis does not give, but for differences and changes of unit.
+ * dryfloor.app.report.JsonAnswer} all of it for other programs. Words only: no number is worked out
+ * here that the analysis does not give, but for differences and changes of unit.
  *
  * <h2>The JSON answer, format 1</h2>
  *
  * <pre>
  * dryfloorAnswer     1; a higher number means that a field was taken away or means something else
- * kind               "check" or "tell"
+ * kind               "check", "tell", "pairs", "limits" or "warnings"
  * statement          what the answer is and is not
  * drawings[]         one for each file, in the order asked for
  *   file             as it was given
@@ -26,6 +26,29 @@
  *     sentence       the verdict in words
  *     outcome        for the other three
  *   cautions[]       topic, text, source
+ *
+ * for "pairs", in place of normal, totals and failures
+ *   scope            "HIDDEN_WITH_POWER", "HIDDEN_WITH_ANY_EVENT" or "EVERY_TWO"
+ *   failures[]       each alone: id, name, answer, hidden
+ *   wetTogether[]    worst first: first, second (ids), reachedFloors_L, firstWetFloor_s, floors[]
+ *                    (ids), ending
+ *   protections[]    failure (id), aloneKeepsDry[] (ids)
+ *   noAnswer[]       first, second, reason
+ *   matrix           rows[], columns[] (ids), cells[][]: "WET_TOGETHER", "CAUGHT", "DRY",
+ *                    "WET_ALONE", "EXCLUDED", "NO_ANSWER", or "" where nothing was put together
+ *
+ * for "limits"
+ *   limits[]         id, name, of (id of the element), today, kind "FOUND", "HELD_BY_OTHERS" or
+ *                    "CANCELLED"; values end in _mm (heights above the inside bottom) or _L, or are
+ *                    fractions
+ *     mark           for running levels: where the water stands running, filled to the top
+ *     holds[]        from, to, below, above: each end with kind "FLOOR_WET", "NO_ANSWER",
+ *                    "NOT_SOUND", "NOT_DRAWABLE" or "NOT_LOOKED_AT", failure (id), reason
+ *     mends[]        failure (id) that wets a floor today, ranges[] as in holds
+ *     settled        for HELD_BY_OTHERS
+ *
+ * for "warnings"
+ *   warnings[]       rule, text, source
  *
  * outcome
  *   verdict          "WET", "CAUGHT" or "DRY"

@@ -2,7 +2,14 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.limit.LimitAnswer;
+import dryfloor.analysis.limit.LimitResult;
+import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.pair.PairAnswer;
+import dryfloor.analysis.pair.PairResult;
+import dryfloor.analysis.pair.Scope;
+import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
@@ -33,7 +40,12 @@ final class Desk implements Analyst {
   private boolean outOfMemory;
   private Writer target = out;
   private boolean piped;
+  private List<Warning> warned = List.of();
   private double awayAsked;
+  private List<LimitAnswer> limited = List.of();
+  private final List<Property> propertiesAsked = new ArrayList<>();
+  private List<PairAnswer> paired = List.of();
+  private Scope scopeAsked = Scope.EVERY_TWO;
   private final List<Optional<Path>> opened = new ArrayList<>();
 
   static FailureResult answered(Failure failure, Outcome outcome) {
@@ -43,6 +55,29 @@ final class Desk implements Analyst {
   Desk answers(FailureResult... prepared) {
     results = List.of(prepared);
     return this;
+  }
+
+  Desk pairs(PairAnswer... prepared) {
+    paired = List.of(prepared);
+    return this;
+  }
+
+  Desk limits(LimitAnswer... prepared) {
+    limited = List.of(prepared);
+    return this;
+  }
+
+  List<Property> propertiesAsked() {
+    return propertiesAsked;
+  }
+
+  Desk warns(Warning... prepared) {
+    warned = List.of(prepared);
+    return this;
+  }
+
+  Scope scopeAsked() {
+    return scopeAsked;
   }
 
   Desk spillsWhenAllIsWell() {
@@ -116,7 +151,8 @@ final class Desk implements Analyst {
   }
 
   @Override
-  public FailureResult answer(Installation installation, Failure failure) throws BaselineProblem {
+  public FailureResult answer(Installation installation, List<Failure> failures)
+      throws BaselineProblem {
     stumble(installation);
     return results.getFirst();
   }
@@ -127,6 +163,30 @@ final class Desk implements Analyst {
     stumble(installation);
     progress.finished(1, results.size());
     return new SweepResult(installation, SampleOutcome.dry(), results);
+  }
+
+  @Override
+  public PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
+      throws BaselineProblem {
+    stumble(installation);
+    scopeAsked = scope;
+    return new PairResult(
+        scope, new SweepResult(installation, SampleOutcome.dry(), results), paired);
+  }
+
+  @Override
+  public LimitResult limits(
+      Installation installation, List<Property> properties, int threads, Progress progress)
+      throws BaselineProblem {
+    stumble(installation);
+    propertiesAsked.addAll(properties);
+    return new LimitResult(new SweepResult(installation, SampleOutcome.dry(), results), limited);
+  }
+
+  @Override
+  public List<Warning> warnings(Installation installation) throws BaselineProblem {
+    stumble(installation);
+    return warned;
   }
 
   private void stumble(Installation installation) throws BaselineProblem {

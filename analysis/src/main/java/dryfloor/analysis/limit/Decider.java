@@ -1,0 +1,22 @@
+package dryfloor.analysis.limit;
+
+import dryfloor.analysis.failure.Failure;
+
+/** Why a range ends where it ends: what is wrong with the next value. */
+public sealed interface Decider {
+
+  /** A floor gets wet after this failure. */
+  record FloorWet(Failure failure) implements Decider {}
+
+  /** This failure has no answer there, which never counts as dry. */
+  record NoAnswer(Failure failure, String reason) implements Decider {}
+
+  /** Normal operation spills or never settles. */
+  record NotSound(String reason) implements Decider {}
+
+  /** It can't be drawn like that. */
+  record NotDrawable(String reason) implements Decider {}
+
+  /** Nothing that is known: further values were not looked at. */
+  record NotLookedAt() implements Decider {}
+}

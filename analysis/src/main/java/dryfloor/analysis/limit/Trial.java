@@ -1,0 +1,118 @@
+package dryfloor.analysis.limit;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.Verdict;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Inquiry;
+import dryfloor.model.FailureSettings;
+import dryfloor.model.Installation;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+
+/** One value tried: the drawing with it, settled, and what is known about its failures so far. */
+final class Trial {
+
+  private final Optional<Inquiry> inquiry;
+  private final Optional<Decider> unsound;
+  private final List<Failure> failures;
+
+  /** What is wrong after each failure that was asked about; nothing where floors stay dry. */
+  private final Map<Failure, Optional<Decider>> known = new HashMap<>();
+
+  private Trial(Optional<Inquiry> inquiry, Optional<Decider> unsound, List<Failure> failures) {
+    this.inquiry = inquiry;
+    this.unsound = unsound;
+    this.failures = failures;
+  }
+
+  static Trial of(Choices choices, Property property, double value, BooleanSupplier cancelled) {
+    Optional<String> fault = choices.fault(property, value);
+    if (fault.isPresent()) {
+      return new Trial(
+          Optional.empty(), Optional.of(new Decider.NotDrawable(fault.get())), List.of());
+    }
+    Installation drawing = choices.with(property, value);
+    try {
+      Inquiry inquiry = Inquiry.of(drawing, cancelled);
+      return new Trial(Optional.of(inquiry), Optional.empty(), asked(drawing));
+    } catch (BaselineProblem problem) {
+      return new Trial(
+          Optional.empty(),
+          Optional.of(new Decider.NotSound(String.valueOf(problem.getMessage()))),
+          List.of());
+    }
+  }
+
+  private static List<Failure> asked(Installation drawing) {
+    Set<String> skipped =
+        drawing.failureSettings().skipped().stream()
+            .map(FailureSettings.Skipped::failure)
+            .collect(Collectors.toSet());
+    return FailureCatalogue.of(drawing).stream()
+        .filter(failure -> !skipped.contains(FailureNames.id(failure)))
+        .toList();
+  }
+
+  /** Why it can't be used at all, if so. */
+  Optional<Decider> unsound() {
+    return unsound;
+  }
+
+  /** Normal operation and more questions, where it is sound. */
+  Optional<Inquiry> inquiry() {
+    return inquiry;
+  }
+
+  /** Every failure that the drawing can have with this value. */
+  List<Failure> failures() {
+    return failures;
+  }
+
+  /** The first of these failures that does not leave all floors dry, and how. */
+  Optional<Decider> firstWrong(Collection<Failure> among) {
+    return unsound.or(() -> among.stream().flatMap(failure -> wrong(failure).stream()).findFirst());
+  }
+
+  /** Those of these failures that do not leave all floors dry. */
+  List<Failure> wrongOnes(Collection<Failure> among) {
+    return among.stream().filter(failure -> wrong(failure).isPresent()).toList();
+  }
+
+  private Optional<Decider> wrong(Failure failure) {
+    return inquiry.flatMap(all -> known.computeIfAbsent(failure, asked -> judge(all, asked)));
+  }
+
+  private Optional<Decider> judge(Inquiry all, Failure failure) {
+    if (!failures.contains(failure)) {
+      return Optional.empty();
+    }
+    return switch (all.answerOnce(List.of(failure))) {
+      case FailureResult.Answered answered ->
+          answered.outcome().verdict() == Verdict.WET
+              ? Optional.of(new Decider.FloorWet(failure))
+              : Optional.empty();
+      case FailureResult.Unanswered unanswered ->
+          Optional.of(new Decider.NoAnswer(failure, unanswered.reason()));
+      case FailureResult.Skipped skipped -> Optional.empty();
+    };
+  }
+
+  /** Where the water of a vessel settles in normal operation (elevation, m). */
+  static double settled(Property.RunningLevel level, Outcome normal) {
+    return normal.vessels().stream()
+        .filter(vessel -> vessel.id().equals(level.of()))
+        .mapToDouble(Outcome.VesselOutcome::levelAfter)
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,187 @@
+package dryfloor.analysis.limit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.installation.DisplayAboveSump;
+import dryfloor.analysis.installation.OnlyWith;
+import dryfloor.analysis.installation.WaterAssert;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.model.Installation;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Limits of {@link DisplayAboveSump} with its return outlet at 200 mm, when only the power can
+ * fail, worked out by hand.
+ *
+ * <pre>
+ * All the water, from the declared levels, with the chamber at c (L, m):
+ *   display   1.8 · 0.7 · 602                                  758.520
+ *   sump      0.8 · 0.5 · 310                                  124.000
+ *   chamber                                                    300 c
+ *   return    5.55 m · 0.804248                                  4.464
+ *   skimmer   its pipe 1 m · 0.804248 and its body 6             6.804
+ *   together                                                   893.788 + 300 c
+ *
+ * Upstairs stays, with the siphon break at b: the display down to the break, and the short leg of
+ * the return, 0.55 m from its crest at 4.55 m to the outlet, which falls onto it:
+ *   1260 b + 0.442
+ *
+ * Downstairs there is room for, up to the rims of sump and chamber at 500 mm:
+ *   sump and chamber   700 · 0.5                               350.000
+ *   long leg           0.402 + (0.5 − 0.05)/4.48 · 3.6191        0.766
+ *   skimmer's pipe, full above 400 mm                            0.804
+ *   together                                                   351.570
+ * and in the tray, 2.0 · 0.8 · 60 = 96 L less what stands in it from 20 mm up:
+ *   0.7 · 40 = 28                                               68.000
+ * </pre>
+ */
+class LimitsByHandTest {
+
+  private static final Failure POWER_LOST = new Failure.BuildingLosesPower();
+  private static final double DISPLAY = 3.8;
+  private static final double CHAMBER = 0.02;
+
+  private static Installation house(double siphonBreak, double chamber) {
+    Installation drawn = new DisplayAboveSump().outletAt(0.2).plan().draw();
+    Installation filled =
+        new Choices(drawn).with(new Property.RunningLevel("chamber"), CHAMBER + chamber);
+    Installation broken =
+        new Choices(filled)
+            .with(new Property.SiphonBreakHeight("siphon-break"), DISPLAY + siphonBreak);
+    return OnlyWith.failures(broken, POWER_LOST::equals);
+  }
+
+  private static LimitAnswer.Found limit(Installation house, Property property)
+      throws BaselineProblem {
+    return (LimitAnswer.Found)
+        Limits.of(house, List.of(property), 1, Progress.NONE).answers().getFirst();
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * c = 291.9 mm: 981.358 − (1260 b + 0.442) = 351.570 + 68.000      b = 445.5 mm
+   * </pre>
+   */
+  @Test
+  void theLowestSafeSiphonBreak() throws BaselineProblem {
+    LimitAnswer.Found found =
+        limit(house(0.5, 0.2919), new Property.SiphonBreakHeight("siphon-break"));
+
+    assertThat(found.today()).isPresent();
+    SafeRange range = found.today().orElseThrow();
+    assertThat(range.from() - DISPLAY).isCloseTo(0.446, within(1e-9));
+    assertThat(range.below()).isEqualTo(new Decider.FloorWet(POWER_LOST));
+    assertThat(range.above()).isEqualTo(new Decider.NotLookedAt());
+    assertThat(found.mends()).isEmpty();
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * b = 420 mm, c = 291.9 mm: upstairs stay 529.642 L, so 981.358 − 529.642 − 351.570 = 100.146 L
+   * come into the tray, which holds 28 L less than its outline says:      128.1 L
+   * </pre>
+   */
+  @Test
+  void theSmallestTrayThatMendsPowerLoss() throws BaselineProblem {
+    LimitAnswer.Found found = limit(house(0.42, 0.2919), new Property.BasinSize("tray"));
+
+    assertThat(found.mends()).hasSize(1);
+    assertThat(found.mends().getFirst().failure()).isEqualTo(POWER_LOST);
+    SafeRange range = found.mends().getFirst().ranges().getFirst();
+    assertThat(range.from()).as("0.1 L, and 0.1 % of 100 L").isCloseTo(0.12815, within(1.5e-4));
+    assertThat(range.below()).isEqualTo(new Decider.FloorWet(POWER_LOST));
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * b = 460.2 mm: upstairs stay 580.294 L, so below there may be 419.570 L and in all 999.864 L:
+   *   893.788 + 300 c = 999.864                                          c = 353.6 mm
+   * Running, display and sump are set by their edges, so nearly all that is filled in more than
+   * today, (353 − 290) · 0.3 = 18.9 L, stands in the chamber in the end. But 62 mm less to lift
+   * is 1.7 % more flow (pump and pipe lose some 6.8 m of head for each L/s more, at 0.55 L/s), and
+   * that is 1.1 % more head over the lip, which the display's water tops by 16 mm, and the baffle:
+   * 0.18 mm · 1.26 m² and a little in the sump, 0.26 L. So 18.64 L, 62.1 mm.
+   * </pre>
+   */
+  @Test
+  void theHighestSafeFillingOfTheChamberAndTheMarkOnItsGlass() throws BaselineProblem {
+    LimitResult result =
+        Limits.of(
+            house(0.4602, 0.29), List.of(new Property.RunningLevel("chamber")), 1, Progress.NONE);
+
+    LimitAnswer.Found found = (LimitAnswer.Found) result.answers().getFirst();
+    SafeRange range = found.today().orElseThrow();
+    assertThat(range.to() - CHAMBER).isCloseTo(0.353, within(1e-9));
+    assertThat(range.above()).isEqualTo(new Decider.FloorWet(POWER_LOST));
+    double today = WaterAssert.vessel(result.today().normal(), "chamber").levelAfter();
+    assertThat(found.mark().orElseThrow() - today).isCloseTo(0.0621, within(5e-4));
+  }
+
+  @Test
+  void aLevelThatAnEdgeSetsIsNotFreeToChoose() throws BaselineProblem {
+    LimitResult result =
+        Limits.of(
+            house(0.5, 0.29), List.of(new Property.RunningLevel("display")), 1, Progress.NONE);
+
+    assertThat(result.answers()).hasOnlyElementsOfType(LimitAnswer.HeldByOthers.class);
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * b = 450 mm: 981.358 − 567.442 − 351.570 = 62.346 L come into the tray. At a rim of h it holds
+   * 1600 h − 700 (h − 0.02) = 900 h + 14                                    h = 53.7 mm
+   * </pre>
+   */
+  @Test
+  void bothSidesOfEveryLimitAreWhatTheyAreSaidToBe() throws BaselineProblem {
+    Installation house = house(0.45, 0.2919);
+    Property rim = new Property.Rim("tray");
+    LimitAnswer.Found found = limit(house, rim);
+    SafeRange range = found.today().orElseThrow();
+    assertThat(range.from()).isCloseTo(0.054, within(1e-9));
+    Choices choices = new Choices(house);
+
+    Trial at = Trial.of(choices, rim, range.from(), () -> false);
+    Trial below = Trial.of(choices, rim, range.from() - 1e-3, () -> false);
+
+    assertThat(at.firstWrong(at.failures())).isEmpty();
+    assertThat(below.firstWrong(below.failures())).contains(range.below());
+  }
+
+  @Test
+  void whatIsCancelledIsNotTold() throws BaselineProblem {
+    List<Property> properties = Limits.properties(house(0.5, 0.29));
+    Progress afterTwo =
+        new Progress() {
+          private int seen;
+
+          @Override
+          public void finished(int done, int of) {
+            seen += of == properties.size() ? 1 : 0;
+          }
+
+          @Override
+          public boolean cancelled() {
+            return seen >= 2;
+          }
+        };
+
+    LimitResult result = Limits.of(house(0.5, 0.29), properties, 1, afterTwo);
+
+    assertThat(result.answers()).hasSize(properties.size());
+    assertThat(result.answers().subList(2, properties.size()))
+        .hasOnlyElementsOfType(LimitAnswer.Cancelled.class);
+  }
+}

@@ -1,0 +1,5 @@
+/** What rules have against drawings. */
+@NullMarked
+package dryfloor.analysis.practice;
+
+import org.jspecify.annotations.NullMarked;

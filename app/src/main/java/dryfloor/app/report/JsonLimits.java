@@ -1,0 +1,94 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.limit.Decider;
+import dryfloor.analysis.limit.LimitAnswer;
+import dryfloor.analysis.limit.LimitResult;
+import dryfloor.analysis.limit.SafeRange;
+import dryfloor.analysis.limit.Scale;
+import java.util.List;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The limits of one drawing as JSON: heights in mm above the bottom, volumes in L. */
+final class JsonLimits {
+
+  private final Wording wording;
+  private final ObjectNode node;
+
+  JsonLimits(Wording wording, ObjectNode node) {
+    this.wording = wording;
+    this.node = node;
+  }
+
+  void put(LimitResult result) {
+    ArrayNode limits = node.putArray("limits");
+    result.answers().forEach(answer -> put(limits.addObject(), answer));
+  }
+
+  private void put(ObjectNode into, LimitAnswer answer) {
+    Scale scale = answer.scale();
+    into.put("id", PropertyWords.id(answer.property()));
+    into.put("name", new PropertyWords(wording).name(answer.property()));
+    into.put("of", answer.property().of());
+    number(into, "today", scale, scale.today());
+    switch (answer) {
+      case LimitAnswer.Found found -> {
+        into.put("kind", "FOUND");
+        found.mark().ifPresent(mark -> number(into, "mark", scale, mark));
+        ranges(into.putArray("holds"), scale, found.holds());
+        ArrayNode mends = into.putArray("mends");
+        found
+            .mends()
+            .forEach(
+                mend -> {
+                  ObjectNode one = mends.addObject();
+                  one.put("failure", FailureNames.id(mend.failure()));
+                  ranges(one.putArray("ranges"), scale, mend.ranges());
+                });
+      }
+      case LimitAnswer.HeldByOthers held -> {
+        into.put("kind", "HELD_BY_OTHERS");
+        number(into, "settled", scale, held.settled());
+      }
+      case LimitAnswer.Cancelled cancelled -> into.put("kind", "CANCELLED");
+    }
+  }
+
+  private static void ranges(ArrayNode into, Scale scale, List<SafeRange> ranges) {
+    for (SafeRange range : ranges) {
+      ObjectNode one = into.addObject();
+      number(one, "from", scale, range.from());
+      number(one, "to", scale, range.to());
+      decider(one.putObject("below"), range.below());
+      decider(one.putObject("above"), range.above());
+    }
+  }
+
+  private static void decider(ObjectNode into, Decider decider) {
+    switch (decider) {
+      case Decider.FloorWet wet -> failure(into.put("kind", "FLOOR_WET"), wet.failure());
+      case Decider.NoAnswer open ->
+          failure(into.put("kind", "NO_ANSWER"), open.failure()).put("reason", open.reason());
+      case Decider.NotSound unsound ->
+          into.put("kind", "NOT_SOUND").put("reason", unsound.reason());
+      case Decider.NotDrawable fault ->
+          into.put("kind", "NOT_DRAWABLE").put("reason", fault.reason());
+      case Decider.NotLookedAt end -> into.put("kind", "NOT_LOOKED_AT");
+    }
+  }
+
+  private static ObjectNode failure(ObjectNode into, Failure failure) {
+    return into.put("failure", FailureNames.id(failure));
+  }
+
+  private static void number(ObjectNode into, String name, Scale scale, double value) {
+    switch (scale.kind()) {
+      case HEIGHT -> JsonOutcome.number(into, name + "_mm", (value - scale.base()) * 1000);
+      case WIDTH -> JsonOutcome.number(into, name + "_mm", value * 1000);
+      case VOLUME -> JsonOutcome.number(into, name + "_L", value * 1000);
+      case SHARE -> JsonOutcome.number(into, name, value);
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.failure.Failure.End;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.limit.Decider;
+import dryfloor.analysis.limit.Property;
+import dryfloor.analysis.limit.Scale;
+
+/** What properties are called, and their values as a person reads them off. */
+public final class PropertyWords {
+
+  private final Wording wording;
+
+  /** Words about this installation. */
+  public PropertyWords(Wording wording) {
+    this.wording = wording;
+  }
+
+  /** A short id to ask by: "running-level.sump". */
+  public static String id(Property property) {
+    return switch (property) {
+      case Property.RunningLevel p -> "running-level." + p.of();
+      case Property.Rim p -> "rim." + p.of();
+      case Property.BasinSize p -> "basin-size." + p.of();
+      case Property.ReservoirVolume p -> "reservoir-volume." + p.of();
+      case Property.WeirCrest p -> "crest." + p.of();
+      case Property.StandpipeLip p -> "lip." + p.of() + "." + end(p.end());
+      case Property.Port p -> "opening." + p.of() + "." + end(p.end());
+      case Property.SiphonBreakHeight p -> "siphon-break." + p.of();
+      case Property.DrainBore p -> "bore." + p.of();
+      case Property.PumpSpeed p -> "speed." + p.of();
+      case Property.ValveOpening p -> "opening." + p.of();
+    };
+  }
+
+  private static String end(End end) {
+    return switch (end) {
+      case FIRST -> "first-end";
+      case SECOND -> "second-end";
+    };
+  }
+
+  /** In words: "Running level of the sump". */
+  public String name(Property property) {
+    String of = wording.names().the(property.of());
+    return switch (property) {
+      case Property.RunningLevel p -> "Running level of " + of;
+      case Property.Rim p -> "Rim of " + of;
+      case Property.BasinSize p -> "Size of " + of;
+      case Property.ReservoirVolume p -> "Water in " + of;
+      case Property.WeirCrest p -> "Edge of " + of;
+      case Property.StandpipeLip p -> "Lip of " + of;
+      case Property.Port p -> (p.end() == End.FIRST ? "Inlet of " : "Outlet of ") + of;
+      case Property.SiphonBreakHeight p -> "Height of " + of;
+      case Property.DrainBore p -> "Bore of " + of;
+      case Property.PumpSpeed p -> "Speed of " + of;
+      case Property.ValveOpening p -> "Opening of " + of;
+    };
+  }
+
+  /** A value; heights are told above the bottom from which they are measured. */
+  String value(Scale scale, double value) {
+    return switch (scale.kind()) {
+      case HEIGHT -> wording.amounts().level(value - scale.base());
+      case WIDTH -> wording.amounts().level(value);
+      case VOLUME -> wording.amounts().volume(value);
+      case SHARE -> Math.round(value * 100) + " %";
+    };
+  }
+
+  /** A difference between two values. */
+  String difference(Scale scale, double difference) {
+    return switch (scale.kind()) {
+      case HEIGHT, WIDTH -> wording.amounts().level(difference);
+      case VOLUME -> wording.amounts().volume(difference);
+      case SHARE -> Math.round(difference * 100) + " %";
+    };
+  }
+
+  /** What is wrong beyond an end of a range. */
+  String decider(Decider decider) {
+    return switch (decider) {
+      case Decider.FloorWet wet ->
+          FailureNames.name(wet.failure(), wording.installation()) + " wets a floor";
+      case Decider.NoAnswer open ->
+          FailureNames.name(open.failure(), wording.installation()) + " has no answer";
+      case Decider.NotSound unsound ->
+          "normal operation is not sound: " + new NoAnswerWords(wording).reason(unsound.reason());
+      case Decider.NotDrawable fault ->
+          "it can't be drawn so: " + new NoAnswerWords(wording).reason(fault.reason());
+      case Decider.NotLookedAt end -> "not looked at further";
+    };
+  }
+}

@@ -1,0 +1,115 @@
+package dryfloor.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Decider;
+import dryfloor.analysis.limit.LimitAnswer;
+import dryfloor.analysis.limit.Mend;
+import dryfloor.analysis.limit.Property;
+import dryfloor.analysis.limit.SafeRange;
+import dryfloor.analysis.limit.Scale;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class LimitsCommandTest {
+
+  private static final Failure POWER = new Failure.BuildingLosesPower();
+  private static final Failure WALL = new Failure.WallFails("sump");
+  private static final Scale SUMP =
+      new Scale(Scale.Kind.HEIGHT, -2.68, 1e-3, 1, 500, -2.68 + 0.262);
+  private static final LimitAnswer LEVEL =
+      new LimitAnswer.Found(
+          new Property.RunningLevel("sump"),
+          SUMP,
+          List.of(
+              new SafeRange(
+                  SUMP.value(1),
+                  new Decider.NotLookedAt(),
+                  SUMP.value(301),
+                  new Decider.FloorWet(POWER))),
+          List.of(
+              new Mend(
+                  WALL,
+                  List.of(
+                      new SafeRange(
+                          SUMP.value(1),
+                          new Decider.NotLookedAt(),
+                          SUMP.value(152),
+                          new Decider.FloorWet(WALL))))),
+          OptionalDouble.of(SUMP.value(288)));
+  private static final LimitAnswer HELD =
+      new LimitAnswer.HeldByOthers(
+          new Property.RunningLevel("display"),
+          new Scale(Scale.Kind.HEIGHT, 0.85, 1e-3, 1, 700, 1.507),
+          1.5068);
+
+  @TempDir private Path folder = Path.of("");
+
+  @Test
+  void aLimitIsToldWithWhatDecidesItTheMarginTheMarkAndWhatItMends() throws IOException {
+    Desk desk = new Desk().limits(LEVEL, HELD);
+
+    assertThat(desk.run("limits", drawing())).isZero();
+    assertThat(desk.out())
+        .containsSubsequence(
+            "Running level of the sump, today 262 mm  (running-level.sump)",
+            "Holds up to 301 mm: 39 mm left upwards.",
+            "At 302 mm, just above: Power lost in the whole building wets a floor",
+            "it stands at 288 mm when running",
+            "Mends \"Sump bursts and loses all its water at once\", which wets a floor today: up to",
+            "152 mm",
+            "Levels that an edge or a pipe sets",
+            "Running level of the display: 657 mm",
+            "Take care");
+  }
+
+  @Test
+  void onlyWhatIsAskedForIsSearched() throws IOException {
+    Desk desk = new Desk().limits(LEVEL);
+    desk.run("limits", drawing(), "--of", "running-level.sump", "--of", "siphon-break");
+    assertThat(desk.propertiesAsked())
+        .containsExactly(
+            new Property.RunningLevel("sump"), new Property.SiphonBreakHeight("return-break"));
+  }
+
+  @Test
+  void whatIsNotThereIsAnErrorThatNamesWhatIs() throws IOException {
+    Desk desk = new Desk().limits(LEVEL);
+    assertThat(desk.run("limits", drawing(), "--of", "lagoon")).isEqualTo(2);
+    assertThat(desk.err()).contains("nothing here has 'lagoon' in its id", "running-level.sump");
+  }
+
+  @Test
+  void jsonTellsTheSame() throws IOException {
+    Desk desk = new Desk().limits(LEVEL, HELD);
+
+    assertThat(desk.run("limits", drawing(), "--json")).isZero();
+    JsonNode limit =
+        JsonMapper.shared().readTree(desk.out()).path("drawings").path(0).path("limits").path(0);
+    assertThat(limit.path("id").asString()).isEqualTo("running-level.sump");
+    assertThat(limit.path("holds").path(0).path("to_mm").asDouble()).isEqualTo(301);
+    assertThat(limit.path("holds").path(0).path("above").path("failure").asString())
+        .isEqualTo("power-lost.building");
+    assertThat(limit.path("mark_mm").asDouble()).isEqualTo(288);
+    assertThat(limit.path("mends").path(0).path("failure").asString()).isEqualTo("wall-fails.sump");
+  }
+
+  @Test
+  void aSearchThatWasCancelledHasNoAnswer() throws IOException {
+    Desk desk =
+        new Desk().limits(new LimitAnswer.Cancelled(new Property.RunningLevel("sump"), SUMP));
+    assertThat(desk.run("limits", drawing())).isEqualTo(3);
+    assertThat(desk.out()).contains("Not answered");
+  }
+
+  private String drawing() throws IOException {
+    return DrawingFiles.sound(folder, "shop.json").toString();
+  }
+}
