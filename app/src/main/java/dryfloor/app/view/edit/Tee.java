@@ -75,7 +75,7 @@ final class Tee {
   /** What lies between two distances of a run; fittings stay with its first half. */
   private static Run piece(
       Run run, String id, String name, RunEnd from, RunEnd to, double start, double end) {
-    DoublePredicate inside = along -> along > start && along <= end || start == 0 && along == 0;
+    DoublePredicate inside = along -> (along > start && along <= end) || (start == 0 && along == 0);
     return new Run(
         id,
         name,
