@@ -22,24 +22,40 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * All single failures of the installation of some thirty components on one core and of the one of
- * more than sixty on two, and one failure of each with its normal operation, as when a slider moves.
+ * All single failures of installations of some thirty and fifty components on one core and of those
+ * of more than sixty on two, and one failure with its normal operation, as when a slider moves.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.SECONDS)
 @Warmup(iterations = 1)
 @Measurement(iterations = 3)
-@Fork(value = 1, jvmArgs = "-Xmx1g")
+@Fork(value = 1, jvmArgs = "-Xmx256m")
 public class SweepBenchmark {
 
   private static final List<Failure> POWER_LOST = List.of(new Failure.BuildingLosesPower());
 
+  private final Installation loft = Shipped.read(asDrawn("loft-reservoir"));
+  private final Installation rackRoom = Shipped.read(corrected("research-rack-room"));
   private final Installation restaurant = Shipped.read(corrected("restaurant-seafood"));
   private final Installation grandHall = Shipped.read(corrected("grand-hall"));
 
+  private static Path asDrawn(String scenario) {
+    return Path.of("..", "scenarios", scenario, "as-drawn.json");
+  }
+
   private static Path corrected(String scenario) {
     return Path.of("..", "scenarios", scenario, "corrected.json");
+  }
+
+  @Benchmark
+  public SweepResult everyFailureOfTheLoftOnOneCore() throws BaselineProblem {
+    return Sweep.everyFailure(loft, 1, Progress.NONE);
+  }
+
+  @Benchmark
+  public SweepResult everyFailureOfTheRackRoomOnTwoCores() throws BaselineProblem {
+    return Sweep.everyFailure(rackRoom, 2, Progress.NONE);
   }
 
   @Benchmark
