@@ -27,9 +27,7 @@ class IdlePumpsTest {
         new DisplayAboveSump()
             .plan()
             .drain("gully", -0.2)
-            .run(
-                "weep",
-                r -> r.from("chamber", 0.0).toDrain("gully").bore(0.03).length(1).by(0.5, -0.1))
+            .run("weep", r -> r.from("chamber", 0.0).toDrain("gully").bore(0.03).length(1))
             .draw();
 
     assertThat(idle(weeping)).contains(new Note.IdlePump("return-pump", true));

@@ -95,9 +95,16 @@ public final class CommandLines {
       String first = unmatched.getUnmatched().getFirst();
       return unmatched.isUnknownOption()
           ? "there is no option '" + first + "' here"
-          : "'" + first + "' is one word too many";
+          : isCommandWanted(mistake)
+              ? "there is no command '" + first + "'"
+              : "'" + first + "' is one word too many";
     }
     return String.valueOf(mistake.getMessage());
+  }
+
+  /** The word stands where a command has to. */
+  private static boolean isCommandWanted(ParameterException mistake) {
+    return mistake.getCommandLine().getCommand() instanceof DryfloorCommand;
   }
 
   /** Says that the program itself failed, and how to go on; the exit code. */

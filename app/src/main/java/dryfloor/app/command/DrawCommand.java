@@ -35,9 +35,9 @@ import picocli.CommandLine.Parameters;
       "Exit codes: as of 'tell'.",
       "",
       "Examples:",
-      "  dryfloor draw shop.json                       normal operation, to shop.normal.svg",
+      "  dryfloor draw shop.json             normal operation, to shop.normal.svg",
       "  dryfloor draw shop.json power-lost.building -o picture.svg",
-      "  dryfloor draw shop.json seam-leaks.display -o -     to the standard output"
+      "  dryfloor draw shop.json normal -o - to the standard output"
     })
 public final class DrawCommand implements Callable<Integer> {
 

@@ -24,8 +24,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the drawing is wrong or the",
-      "failure is not known, 3 there is no answer.",
+      "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the drawing is wrong",
+      "or the failure is not known, 3 there is no answer.",
       "",
       "Examples:",
       "  dryfloor tell shop.json power-lost.building",

@@ -61,6 +61,7 @@ class BadInputTest {
       value = {
         "check FILE extra --json | there is no such file",
         "tell FILE normal extra  | 'extra' is one word too many",
+        "frob                    | there is no command 'frob'",
         "list FILE --json        | there is no option '--json' here",
         "draw FILE -o FOLDER     | it is a folder; name a file in it",
         "draw FILE -o ''         | its name is empty",
@@ -172,5 +173,19 @@ class BadInputTest {
     Desk desk = new Desk();
     assertThat(desk.run((command + " --help").strip().split(" ", -1))).isZero();
     assertThat(desk.out()).contains("Usage: dryfloor", "Example");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "tell --help | dryfloor tell shop.json power-lost.building",
+        "draw --help | normal operation, to shop.normal.svg",
+        "--help      | dryfloor draw shop.json power-lost.building  a picture, before and after"
+      })
+  void examplesNameOneFailureAndStandOnOneLine(String line, String example) {
+    Desk desk = new Desk();
+    assertThat(desk.run(line.split(" ", -1))).isZero();
+    assertThat(desk.out()).contains(example).doesNotContain("json power ");
   }
 }
