@@ -66,6 +66,7 @@ public final class CommandLines {
         .addSubcommand(new TellCommand(workplace))
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))
+        .addSubcommand(new ReportCommand(workplace))
         .addSubcommand(new ViewCommand(workplace, window))
         .addSubcommand(new ValidateCommand(workplace))
         .addSubcommand(new NewCommand(workplace))

@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 /** What all the commands belong to; asked alone it shows its help. */
 @Command(
     name = "dryfloor",
-    version = "dryfloor 0.1.0",
+    version = DryfloorCommand.PROGRAM,
     mixinStandardHelpOptions = true,
     description = {
       "When one thing fails, where does the water end up, and does the floor stay dry?"
@@ -20,10 +20,15 @@ import picocli.CommandLine.Command;
       "  dryfloor check shop.json            every failure, worst first",
       "  dryfloor tell shop.json power       one failure in full",
       "  dryfloor draw shop.json power       a picture, before and after",
+      "  dryfloor report shop.json           papers for owner, insurer, installer, service",
       "  dryfloor view shop.json             the same in a window",
       "",
       "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without,",
       "400m for a window);",
       "DRYFLOOR_TRACE=1 shows where in the program an error arose."
     })
-public final class DryfloorCommand {}
+public final class DryfloorCommand {
+
+  /** Name and version. */
+  static final String PROGRAM = "dryfloor 0.1.0";
+}

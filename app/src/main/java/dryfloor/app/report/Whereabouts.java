@@ -9,14 +9,14 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** Where the water ended up, in the few words that a line of a table has room for. */
-final class Whereabouts {
+public final class Whereabouts {
 
   private static final int PLACES_NAMED = 2;
 
   private Whereabouts() {}
 
   /** "34 L on cellar floor, 5 L across hall floor"; what was caught; or that nothing left. */
-  static String of(Wording wording, Outcome outcome) {
+  public static String of(Wording wording, Outcome outcome) {
     return switch (outcome.verdict()) {
       case WET -> onFloors(wording, outcome) + goesOn(wording, outcome.ending());
       case CAUGHT -> caught(wording, outcome);
@@ -28,7 +28,7 @@ final class Whereabouts {
    * "sump 12 mm left", or that it ran over; the vessel that is closest to its rim when all is well
    * is not named again where nothing came closer.
    */
-  static String margin(Wording wording, Outcome outcome, Outcome normal) {
+  public static String margin(Wording wording, Outcome outcome, Outcome normal) {
     Outcome.Margin margin = outcome.margin();
     if (margin.vessel().isEmpty()) {
       return "";
@@ -49,7 +49,7 @@ final class Whereabouts {
   }
 
   /** When it matters; nothing where nothing left its vessel and no level came closer to a rim. */
-  static String when(Wording wording, Outcome outcome, Outcome normal) {
+  public static String when(Wording wording, Outcome outcome, Outcome normal) {
     boolean leaves =
         switch (outcome.verdict()) {
           case WET, CAUGHT -> true;

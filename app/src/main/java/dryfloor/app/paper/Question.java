@@ -1,0 +1,16 @@
+package dryfloor.app.paper;
+
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.analysis.worksheet.SeverityScale;
+import dryfloor.app.report.Wording;
+
+/**
+ * What a report is asked for.
+ *
+ * @param sweep the analysis
+ * @param wording in the reader's units
+ * @param scale of severity
+ * @param drawing which drawing it is
+ */
+public record Question(
+    SweepResult sweep, Wording wording, SeverityScale scale, Report.Drawing drawing) {}
