@@ -4,16 +4,21 @@ import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
 import dryfloor.app.paper.HtmlPages;
+import dryfloor.app.paper.MarkStripPages;
+import dryfloor.app.paper.PaperSize;
+import dryfloor.app.paper.PdfPages;
 import dryfloor.app.paper.Question;
 import dryfloor.app.paper.Report;
+import dryfloor.app.paper.ReportJson;
 import dryfloor.app.paper.ReportWords;
+import dryfloor.app.paper.WorksheetCsv;
+import dryfloor.app.paper.WorksheetSpreadsheet;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -35,8 +40,9 @@ import picocli.CommandLine.Parameters;
       "papers can't be written, 3 a failure has no answer.",
       "",
       "Examples:",
-      "  dryfloor report shop.json                    beside you, to shop.report.html",
-      "  dryfloor report shop.json --to papers --units us"
+      "  dryfloor report shop.json                    beside you, in every form",
+      "  dryfloor report shop.json --to papers --units us --paper letter",
+      "  dryfloor report shop.json --form html,csv"
     })
 public final class ReportCommand implements Callable<Integer> {
 
@@ -58,6 +64,29 @@ public final class ReportCommand implements Callable<Integer> {
       paramLabel = "DATE",
       description = "The date that stands on the papers, such as 2026-11-26. Default: today.")
   private Optional<LocalDate> date = Optional.empty();
+
+  @Option(
+      names = "--form",
+      paramLabel = "FORM",
+      split = ",",
+      description = "html, pdf, csv, xlsx, json, or some of them. Default: all.")
+  private List<PaperForm> forms = List.of(PaperForm.values());
+
+  @Option(
+      names = "--paper",
+      paramLabel = "a4|letter",
+      converter = PaperSizeName.class,
+      description = "The sheets of a PDF. Default: a4.")
+  private PaperSize paper = PaperSize.A4;
+
+  @Option(
+      names = "--severity",
+      paramLabel = "SOME,MUCH",
+      converter = SeverityLines.class,
+      description =
+          "Water on floors up to which a failure is of severity 3, and from which on it is of 5."
+              + " Default: 10L,100L.")
+  private SeverityScale severity = SeverityScale.USUAL;
 
   @Option(
       names = "--threads",
@@ -101,32 +130,44 @@ public final class ReportCommand implements Callable<Integer> {
   }
 
   private boolean write(SweepResult sweep) {
-    Path target = folder.resolve(stem() + ".report.html");
+    Question question;
     try {
-      Report report = ReportWords.of(question(sweep));
-      Files.createDirectories(folder.toAbsolutePath());
-      Files.writeString(target, HtmlPages.of(report));
-    } catch (IOException e) {
+      question = question(sweep);
+    } catch (IOException unreadable) {
       workplace
           .surface()
-          .complain(
-              "dryfloor: "
-                  + VisibleText.of(target.toString())
-                  + " can't be written: "
-                  + WriteComplaint.of(e)
-                  + "\n");
+          .complain("dryfloor: " + VisibleText.of(file.toString()) + " can't be read any more\n");
       return false;
     }
-    workplace.surface().answer(VisibleText.of(target.toString()) + " written\n");
-    return true;
+    PaperFolder papers = new PaperFolder(folder, file, workplace.surface());
+    Report report = ReportWords.of(question);
+    boolean written = true;
+    for (PaperForm form : forms) {
+      written &= write(papers, form, question, report);
+    }
+    return written;
+  }
+
+  private boolean write(PaperFolder papers, PaperForm form, Question question, Report report) {
+    return switch (form) {
+      case html -> papers.write(".report.html", () -> PaperFolder.text(HtmlPages.of(report)));
+      case pdf ->
+          papers.write(".report.pdf", () -> PdfPages.of(report, paper))
+              && papers.write(".marks.pdf", () -> MarkStripPages.of(question, paper));
+      case csv -> papers.write(".worksheet.csv", () -> PaperFolder.text(WorksheetCsv.of(report)));
+      case xlsx -> papers.write(".worksheet.xlsx", () -> WorksheetSpreadsheet.of(report));
+      case json ->
+          papers.write(
+              ".report.json", () -> PaperFolder.text(ReportJson.of(report, question.marks())));
+    };
   }
 
   private Question question(SweepResult sweep) throws IOException {
     Wording wording = options.wording(sweep.installation());
-    return new Question(
+    return Question.of(
         sweep,
         wording,
-        SeverityScale.USUAL,
+        severity,
         new Report.Drawing(
             sweep.installation().name(),
             String.valueOf(file.getFileName()),
@@ -134,10 +175,6 @@ public final class ReportCommand implements Callable<Integer> {
             date.orElseGet(LocalDate::now).toString(),
             DryfloorCommand.PROGRAM,
             wording.amounts().hours(sweep.installation().conditions().away())));
-  }
-
-  private String stem() {
-    return String.valueOf(file.getFileName()).replaceFirst("\\.json$", "");
   }
 
   private ExitCode refuse(List<Problem> problems) {

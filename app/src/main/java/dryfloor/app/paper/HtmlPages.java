@@ -21,7 +21,7 @@ public final class HtmlPages {
 
   /** The text of the file. */
   public static String of(Report report) {
-    return write("report.jte", Map.of("report", report, "style", PageStyle.PAGE));
+    return write("report.jte", Map.of("report", report, "style", PageStyle.page()));
   }
 
   /** A page from a template and what stands in it. */

@@ -1,6 +1,5 @@
 package dryfloor.app.paper;
 
-import dryfloor.analysis.mark.Marks;
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.app.report.Wording;
 import java.util.List;
@@ -11,9 +10,7 @@ final class MarkWords {
   private MarkWords() {}
 
   static List<Report.Mark> of(Question question) {
-    return Marks.of(question.sweep()).stream()
-        .map(marks -> mark(question.wording(), marks))
-        .toList();
+    return question.marks().stream().map(marks -> mark(question.wording(), marks)).toList();
   }
 
   private static Report.Mark mark(Wording wording, VesselMarks marks) {

@@ -18,7 +18,7 @@ final class SampleReport {
   static Question question(Installation installation, Units units) {
     try {
       Wording wording = Wording.of(installation, units);
-      return new Question(
+      return Question.of(
           Sweep.everyFailure(installation, 1, Progress.NONE),
           wording,
           SeverityScale.USUAL,
