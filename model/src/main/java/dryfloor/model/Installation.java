@@ -76,4 +76,42 @@ public record Installation(
   public int componentCount() {
     return (int) elements().count() + runs.stream().mapToInt(run -> run.parts().size()).sum();
   }
+
+  /** The same installation with other vessels. */
+  public Installation withVessels(List<Vessel> other) {
+    return new Installation(
+        name,
+        conditions,
+        storeys,
+        floors,
+        other,
+        weirs,
+        junctions,
+        supplies,
+        drains,
+        runs,
+        circulationPumps,
+        circuits,
+        controls,
+        failureSettings);
+  }
+
+  /** The same installation with other runs. */
+  public Installation withRuns(List<Run> other) {
+    return new Installation(
+        name,
+        conditions,
+        storeys,
+        floors,
+        vessels,
+        weirs,
+        junctions,
+        supplies,
+        drains,
+        other,
+        circulationPumps,
+        circuits,
+        controls,
+        failureSettings);
+  }
 }

@@ -37,6 +37,11 @@ public final class FailureNames {
     return FailureCauses.of(failure);
   }
 
+  /** What usually helps against it, in a few words. Common practice. */
+  public static String remedy(Failure failure) {
+    return FailureRemedies.of(failure);
+  }
+
   private String name(Failure failure) {
     return switch (failure) {
       case BuildingLosesPower f -> "Power lost in the whole building";

@@ -69,6 +69,7 @@ public final class CommandLines {
         .addSubcommand(new WarningsCommand(workplace))
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))
+        .addSubcommand(new ReportCommand(workplace))
         .addSubcommand(new ViewCommand(workplace, window))
         .addSubcommand(new ValidateCommand(workplace))
         .addSubcommand(new NewCommand(workplace))

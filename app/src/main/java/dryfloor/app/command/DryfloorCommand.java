@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 /** What all the commands belong to; asked alone it shows its help. */
 @Command(
     name = "dryfloor",
-    version = "dryfloor 0.1.0",
+    version = DryfloorCommand.PROGRAM,
     mixinStandardHelpOptions = true,
     description = {
       "When one thing fails, where does the water end up, and does the floor stay dry?"
@@ -23,9 +23,14 @@ import picocli.CommandLine.Command;
       "  dryfloor limits shop.json --of sump          how high, how low, how big",
       "  dryfloor warnings shop.json                  what rules and practice have against it",
       "  dryfloor draw shop.json power-lost.building  a picture, before and after",
+      "  dryfloor report shop.json                    papers for owner, insurer, installer, service",
       "  dryfloor view shop.json                      the same in a window",
       "",
       "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without);",
       "DRYFLOOR_TRACE=1 shows where in the program an error arose."
     })
-public final class DryfloorCommand {}
+public final class DryfloorCommand {
+
+  /** Name and version. */
+  static final String PROGRAM = "dryfloor 0.1.0";
+}

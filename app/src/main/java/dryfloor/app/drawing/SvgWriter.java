@@ -21,6 +21,19 @@ public final class SvgWriter {
     return writer.svg.toString();
   }
 
+  /**
+   * The same to stand inside a page, without a prologue.
+   *
+   * @param prefix of the ids in it, letters only, so that several pictures fit on one page
+   */
+  public static String inside(Elevation elevation, String prefix) {
+    String whole = write(elevation);
+    return whole
+        .substring(whole.indexOf("<svg"))
+        .replace("url(#", "url(#" + prefix)
+        .replace("<pattern id=\"", "<pattern id=\"" + prefix);
+  }
+
   private void head(Elevation elevation) {
     String width = number(elevation.width());
     String height = number(elevation.height());

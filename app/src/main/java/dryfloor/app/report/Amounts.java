@@ -57,7 +57,7 @@ public record Amounts(Units units) {
   }
 
   /** Whether a volume (m³) is enough to be told beside others. */
-  boolean isWorthTelling(double cubicMetres) {
+  public boolean isWorthTelling(double cubicMetres) {
     return Math.abs(cubicMetres) >= dribble();
   }
 

@@ -7,4 +7,4 @@ package dryfloor.app.report;
  * @param text to be read by whoever works there
  * @param source of the figures in it
  */
-record Caution(String topic, String text, String source) {}
+public record Caution(String topic, String text, String source) {}

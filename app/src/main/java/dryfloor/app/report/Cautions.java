@@ -13,10 +13,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The cautions that fit an installation: those about things that it has, and no others. */
-final class Cautions {
+public final class Cautions {
 
   /** What every answer says of itself. */
-  static final String STATEMENT =
+  public static final String STATEMENT =
       "This is an engineering estimate from the drawing and stated assumptions, to be confirmed by"
           + " a wet test on fresh water. It is no certificate, and it is not complete: pipes that"
           + " burst elsewhere, glass that breaks and people who do the unexpected remain. Local"
@@ -27,12 +27,14 @@ final class Cautions {
   private final Wording wording;
   private final Installation drawing;
 
-  Cautions(Wording wording) {
+  /** Cautions about this installation. */
+  public Cautions(Wording wording) {
     this.wording = wording;
     this.drawing = wording.installation();
   }
 
-  List<Caution> all() {
+  /** Those that fit, in a fixed order. */
+  public List<Caution> all() {
     List<Caution> cautions = new ArrayList<>();
     electricity().ifPresent(cautions::add);
     drinkingWater().ifPresent(cautions::add);

@@ -7,14 +7,14 @@ import java.util.Locale;
  * Comma-separated values as RFC 4180 has them. Text that a spreadsheet would take for a formula is
  * made harmless with an apostrophe: names come from files that somebody else may have written.
  */
-final class CsvTable {
+public final class CsvTable {
 
   private static final String FORMULA_SIGNS = "=+-@\t\r";
 
   private final StringBuilder csv = new StringBuilder();
 
   /** A line of texts. */
-  void texts(String... cells) {
+  public void texts(String... cells) {
     line(Arrays.stream(cells).map(CsvTable::text).toArray(String[]::new));
   }
 
@@ -27,7 +27,8 @@ final class CsvTable {
     csv.append("\r\n");
   }
 
-  String all() {
+  /** The whole text. */
+  public String all() {
     return csv.toString();
   }
 

@@ -45,7 +45,7 @@ final class LedgerSection {
       table.row(
           wording.names().label(movement.from()),
           wording.names().label(movement.to()),
-          way(wording, movement),
+          MovementWords.way(wording, movement),
           changesPlace(wording, movement) ? amounts.volume(movement.moved()) : "",
           circles ? amounts.volume(movement.round()) : "");
     }
@@ -67,29 +67,5 @@ final class LedgerSection {
     return wording.amounts().isWater(ledger.imbalance())
         ? "Gains and losses differ by " + wording.amounts().volume(ledger.imbalance()) + "."
         : "Every drop is accounted for.";
-  }
-
-  private static String way(Wording wording, Movement movement) {
-    String path = wording.names().the(movement.path());
-    return switch (movement.way()) {
-      case RUN -> run(movement, path);
-      case WEIR -> "over " + path;
-      case RIM -> "over its rim";
-      case SILL -> "over its sill";
-      case LEAK -> "leak in " + path;
-      case PARTED -> "where " + path + " came apart";
-      case THROWN -> "thrown out";
-      case POURED -> "by hand";
-      case BURST -> "burst";
-      case HELD_BY_DEVICE -> "given back by " + path;
-    };
-  }
-
-  /** A run's own water, where it is not known by which end it came or went. */
-  private static String run(Movement movement, String path) {
-    if (movement.from().equals(movement.path())) {
-      return "water that stood in it";
-    }
-    return movement.to().equals(movement.path()) ? "to fill it" : "through " + path;
   }
 }

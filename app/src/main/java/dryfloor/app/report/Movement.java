@@ -12,10 +12,11 @@ import dryfloor.analysis.outcome.Ledger;
  * @param volume in all (m³)
  * @param round how much of it only went round and round and came back to where it began (m³)
  */
-record Movement(String from, String to, String path, Ledger.Way way, double volume, double round) {
+public record Movement(
+    String from, String to, String path, Ledger.Way way, double volume, double round) {
 
   /** What really changed place (m³). */
-  double moved() {
+  public double moved() {
     return volume - round;
   }
 

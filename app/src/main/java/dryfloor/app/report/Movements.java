@@ -11,12 +11,12 @@ import java.util.Map;
  * analysis keeps the pieces of a run and the water that stands in them apart; and water that is
  * pumped round and round told apart from water that changed place.
  */
-final class Movements {
+public final class Movements {
 
   private Movements() {}
 
   /** The movements, in the order of the ledger. */
-  static List<Movement> of(Ledger ledger) {
+  public static List<Movement> of(Ledger ledger) {
     Map<String, List<Ledger.Entry>> byPath = new LinkedHashMap<>();
     for (Ledger.Entry entry : ledger.entries()) {
       byPath.computeIfAbsent(entry.path(), path -> new ArrayList<>()).add(entry);

@@ -47,13 +47,13 @@ public final class Names {
   }
 
   /** The name as it was given; an id that is nobody's is its own name. */
-  String of(String id) {
+  public String of(String id) {
     String name = byId.getOrDefault(id, id);
     return name.isBlank() ? id : name;
   }
 
   /** With its article, inside a sentence: "the cellar floor"; numbered ones have none. */
-  String the(String id) {
+  public String the(String id) {
     if (id.equals(Ledger.BEYOND) || id.equals(Ledger.OUTSIDE)) {
       return of(id);
     }
@@ -66,7 +66,7 @@ public final class Names {
   }
 
   /** With its article, at the head of a sentence: "The cellar floor". */
-  String theAtStart(String id) {
+  public String theAtStart(String id) {
     return Sentences.capital(the(id));
   }
 

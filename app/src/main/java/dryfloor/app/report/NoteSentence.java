@@ -4,15 +4,17 @@ import dryfloor.analysis.outcome.Note;
 import dryfloor.model.element.Vessel;
 
 /** Doubts and limits of an answer as sentences. */
-final class NoteSentence {
+public final class NoteSentence {
 
   private final Wording wording;
 
-  NoteSentence(Wording wording) {
+  /** Sentences about this installation. */
+  public NoteSentence(Wording wording) {
     this.wording = wording;
   }
 
-  String of(Note note) {
+  /** The sentence. */
+  public String of(Note note) {
     return switch (note) {
       case Note.SiphonBreakInDoubt doubt ->
           "In doubt: no published rule says whether "

@@ -3,16 +3,17 @@ package dryfloor.app.report;
 import java.util.List;
 
 /** How phrases become sentences. */
-final class Sentences {
+public final class Sentences {
 
   private Sentences() {}
 
-  static String capital(String text) {
+  /** With a capital at the beginning. */
+  public static String capital(String text) {
     return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
   }
 
   /** "a", "a and b", "a, b and c". */
-  static String enumerate(List<String> phrases) {
+  public static String enumerate(List<String> phrases) {
     int last = phrases.size() - 1;
     return switch (phrases.size()) {
       case 0 -> "";

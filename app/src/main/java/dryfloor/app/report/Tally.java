@@ -25,7 +25,7 @@ public record Tally(Map<Answer, Integer> counts) {
   }
 
   /** "3 wet, 4 caught, 84 dry, no answer for 1, 2 skipped"; what is nowhere is left out. */
-  String words() {
+  public String words() {
     String words =
         of(Answer.WET) + " wet, " + of(Answer.CAUGHT) + " caught, " + of(Answer.DRY) + " dry";
     if (of(Answer.NO_ANSWER) > 0) {
@@ -34,7 +34,8 @@ public record Tally(Map<Answer, Integer> counts) {
     return of(Answer.SKIPPED) > 0 ? words + ", " + of(Answer.SKIPPED) + " skipped" : words;
   }
 
-  int total() {
+  /** How many there are in all. */
+  public int total() {
     return counts.values().stream().mapToInt(Integer::intValue).sum();
   }
 }

@@ -37,7 +37,7 @@ public final class VerdictSentence {
   }
 
   /** What the verdict means in water, and whether it goes on; to follow on a colon. */
-  String explanation(Outcome outcome) {
+  public String explanation(Outcome outcome) {
     String explanation =
         switch (outcome.verdict()) {
           case WET -> wet(outcome);

@@ -9,14 +9,14 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** Where the water ended up, in the few words that a line of a table has room for. */
-final class Whereabouts {
+public final class Whereabouts {
 
   private static final int PLACES_NAMED = 2;
 
   private Whereabouts() {}
 
   /** "34 L on cellar floor, 5 L across hall floor"; what was caught; or that nothing left. */
-  static String of(Wording wording, Outcome outcome) {
+  public static String of(Wording wording, Outcome outcome) {
     return switch (outcome.verdict()) {
       case WET -> onFloors(wording, outcome) + goesOn(wording, outcome.ending());
       case CAUGHT -> caught(wording, outcome) + goesOn(wording, outcome.ending());
@@ -29,7 +29,7 @@ final class Whereabouts {
    * is not named again where nothing came closer. Where a floor got wet by another way than a rim,
    * no margin would mean anything.
    */
-  static String margin(Wording wording, Outcome outcome, Outcome normal) {
+  public static String margin(Wording wording, Outcome outcome, Outcome normal) {
     Outcome.Margin margin = outcome.margin();
     if (margin.vessel().isEmpty()) {
       return "";
@@ -57,7 +57,7 @@ final class Whereabouts {
   }
 
   /** When it matters; nothing where nothing left its vessel and no level came closer to a rim. */
-  static String when(Wording wording, Outcome outcome, Outcome normal) {
+  public static String when(Wording wording, Outcome outcome, Outcome normal) {
     boolean leaves =
         switch (outcome.verdict()) {
           case WET, CAUGHT -> true;

@@ -79,4 +79,10 @@ public record Vessel(
   public boolean isBasin() {
     return role == Role.BASIN;
   }
+
+  /** The same vessel with its water at another elevation (m) in normal operation. */
+  public Vessel withLevel(double other) {
+    return new Vessel(
+        id, name, role, shape, bottom, other, contents, salinity, spillEdge, standsIn, emptyMass);
+  }
 }

@@ -1,7 +1,9 @@
 package dryfloor.app.view.time;
 
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.app.report.LevelCurve;
 import dryfloor.app.report.MovingScene;
+import dryfloor.app.report.TimeScale;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.AccessibleRole;

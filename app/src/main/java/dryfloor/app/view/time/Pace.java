@@ -1,5 +1,7 @@
 package dryfloor.app.view.time;
 
+import dryfloor.app.report.TimeScale;
+
 /**
  * How fast a failure is played: evenly along the scale, so that its first seconds can be followed
  * and its days do not bore.

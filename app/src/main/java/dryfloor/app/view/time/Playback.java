@@ -1,5 +1,6 @@
 package dryfloor.app.view.time;
 
+import dryfloor.app.report.TimeScale;
 import dryfloor.app.view.work.Work;
 import java.util.List;
 import javafx.animation.AnimationTimer;

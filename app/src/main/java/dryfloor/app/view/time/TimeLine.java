@@ -2,6 +2,7 @@ package dryfloor.app.view.time;
 
 import dryfloor.app.report.MovingScene;
 import dryfloor.app.report.StoryDigest;
+import dryfloor.app.report.TimeScale;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.work.Work;
 import java.util.List;

@@ -1,5 +1,6 @@
 package dryfloor.app.view.time;
 
+import dryfloor.app.report.TimeScale;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package dryfloor.app.view.time;
+package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Trajectory;
 import java.util.ArrayList;
@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * fall into one slot of the scale only the first, the lowest, the highest and the last count. A
  * pump that cycles for days then shows as the band in which the level moves.
  */
-final class LevelCurve {
+public final class LevelCurve {
 
   private LevelCurve() {}
 
@@ -21,7 +21,7 @@ final class LevelCurve {
    * @param share of the scale, 0 to 1
    * @param level elevation (m)
    */
-  record Spot(double share, double level) {}
+  public record Spot(double share, double level) {}
 
   /** A straight line in time is bent on the scale: so many pieces show it well enough. */
   private static final int PIECES = 40;
@@ -31,7 +31,7 @@ final class LevelCurve {
    *
    * @param slots how many the scale is cut into, at least 1
    */
-  static List<Spot> of(Trajectory trajectory, String place, TimeScale scale, int slots) {
+  public static List<Spot> of(Trajectory trajectory, String place, TimeScale scale, int slots) {
     List<Spot> spots = new ArrayList<>();
     for (int moment = 0; moment < trajectory.moments(); moment++) {
       Spot spot = new Spot(scale.share(trajectory.time(moment)), trajectory.level(moment, place));

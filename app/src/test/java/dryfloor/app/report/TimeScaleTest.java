@@ -1,4 +1,4 @@
-package dryfloor.app.view.time;
+package dryfloor.app.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -63,15 +63,6 @@ class TimeScaleTest {
       double room = scale.share(ticks.get(i).time()) - scale.share(ticks.get(i - 1).time());
       assertThat(room).isGreaterThanOrEqualTo(clearance);
     }
-  }
-
-  @Test
-  void aPlayRunsEvenlyAlongTheScale() {
-    Pace pace = new Pace(new TimeScale(THREE_DAYS), 20);
-    double half = pace.after(0, 10);
-    assertThat(pace.scale().share(half)).isEqualTo(0.5, within(1e-9));
-    assertThat(pace.isOver(pace.after(half, 9.9))).isFalse();
-    assertThat(pace.isOver(pace.after(half, 10))).isTrue();
   }
 
   @Test

@@ -1,4 +1,4 @@
-package dryfloor.app.view.time;
+package dryfloor.app.report;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,0 +1,149 @@
+package dryfloor.analysis.emergency;
+
+import dryfloor.analysis.outcome.Ledger;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.model.Installation;
+import dryfloor.model.element.CirculationPump;
+import dryfloor.model.element.Run;
+import dryfloor.model.part.Part;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Goes back from the wet floors along the water's way and names what can be shut or switched off on
+ * it: supplies, then pumps by their circuit, then valves, then siphons. A valve in a drain is never
+ * shut unless that drain itself leaks: what it drains would run over.
+ */
+public final class FirstSteps {
+
+  /** Less water than this (m³) is not worth shutting anything. */
+  private static final double WORTH_IT = 1e-4;
+
+  private final Installation installation;
+  private final Outcome outcome;
+  private final List<Ledger.Entry> way;
+
+  private FirstSteps(Installation installation, Outcome outcome) {
+    this.installation = installation;
+    this.outcome = outcome;
+    this.way = wayToTheFloors();
+  }
+
+  /** What to do first, in order; nothing where no floor gets wet or nothing can be shut. */
+  public static List<FirstStep> of(Installation installation, Outcome outcome) {
+    FirstSteps steps = new FirstSteps(installation, outcome);
+    List<FirstStep> all = new ArrayList<>(steps.supplies());
+    all.addAll(steps.circuits());
+    all.addAll(steps.valves());
+    all.addAll(steps.siphons());
+    return List.copyOf(all);
+  }
+
+  private List<Ledger.Entry> wayToTheFloors() {
+    Set<String> reached = new HashSet<>(Set.of(Ledger.BEYOND));
+    outcome.floors().stream()
+        .filter(floor -> floor.received() > 0)
+        .forEach(floor -> reached.add(floor.id()));
+    List<Ledger.Entry> entries =
+        outcome.ledger().entries().stream().filter(entry -> entry.volume() > WORTH_IT).toList();
+    boolean grows = true;
+    while (grows) {
+      grows = false;
+      for (Ledger.Entry entry : entries) {
+        grows |= reached.contains(entry.to()) && reached.add(entry.from());
+      }
+    }
+    return entries.stream().filter(entry -> reached.contains(entry.to())).toList();
+  }
+
+  private List<FirstStep> supplies() {
+    return installation.supplies().stream()
+        .filter(supply -> way.stream().anyMatch(entry -> entry.from().equals(supply.id())))
+        .<FirstStep>map(supply -> new FirstStep.ShutSupply(supply.id()))
+        .toList();
+  }
+
+  private List<FirstStep> circuits() {
+    Set<String> withoutPower = new HashSet<>();
+    outcome.story().stream()
+        .filter(event -> event.what() == StoryEvent.What.POWER_LOST)
+        .forEach(event -> withoutPower.add(event.subject()));
+    outcome.story().stream()
+        .filter(event -> event.what() == StoryEvent.What.POWER_BACK)
+        .forEach(event -> withoutPower.remove(event.subject()));
+    Map<String, Set<String>> pumps = new LinkedHashMap<>();
+    for (Run run : runsOnTheWay()) {
+      for (Part part : run.parts()) {
+        if (part instanceof Part.Pump pump) {
+          put(pumps, pump.power().circuit(), pump.id());
+        }
+      }
+    }
+    for (CirculationPump pump : installation.circulationPumps()) {
+      if (way.stream().anyMatch(entry -> entry.path().equals(pump.id()))) {
+        put(pumps, pump.power().circuit(), pump.id());
+      }
+    }
+    List<FirstStep> steps = new ArrayList<>();
+    pumps.forEach(
+        (circuit, parts) -> {
+          if (!withoutPower.contains(circuit)) {
+            steps.add(new FirstStep.SwitchOff(circuit, List.copyOf(parts)));
+          }
+        });
+    return steps;
+  }
+
+  private static void put(Map<String, Set<String>> pumps, String circuit, String pump) {
+    pumps.computeIfAbsent(circuit, id -> new LinkedHashSet<>()).add(pump);
+  }
+
+  private List<FirstStep> valves() {
+    List<FirstStep> steps = new ArrayList<>();
+    for (Run run : runsOnTheWay()) {
+      if (run.duty() == Run.Duty.FEED || leaks(run)) {
+        for (Part part : run.parts()) {
+          if (part instanceof Part.Valve valve
+              && valve.drive() instanceof Part.Valve.Drive.Hand
+              && valve.opening() > 0) {
+            steps.add(new FirstStep.ShutValve(valve.id(), run.id()));
+          }
+        }
+      }
+    }
+    return steps;
+  }
+
+  private boolean leaks(Run run) {
+    return way.stream()
+        .filter(entry -> entry.path().equals(run.id()))
+        .anyMatch(entry -> entry.way() == Ledger.Way.PARTED || entry.way() == Ledger.Way.LEAK);
+  }
+
+  /** Runs through which water came back to where it was pumped from. */
+  private List<FirstStep> siphons() {
+    return runsOnTheWay().stream()
+        .filter(run -> run.duty() == Run.Duty.FEED)
+        .filter(
+            run ->
+                outcome.story().stream()
+                    .anyMatch(
+                        event ->
+                            event.what() == StoryEvent.What.RUNS_BACKWARDS
+                                && event.subject().equals(run.id())))
+        .<FirstStep>map(run -> new FirstStep.LetAirIn(run.id()))
+        .toList();
+  }
+
+  private List<Run> runsOnTheWay() {
+    return installation.runs().stream()
+        .filter(run -> way.stream().anyMatch(entry -> entry.path().equals(run.id())))
+        .toList();
+  }
+}

@@ -1,0 +1,15 @@
+package dryfloor.app.command;
+
+/** In which form papers are written, named as on the command line. */
+enum PaperForm {
+  /** One page for screen, phone and printer. */
+  html,
+  /** The same on sheets of paper, and the strips of marks. */
+  pdf,
+  /** The worksheet for any program. */
+  csv,
+  /** The worksheet for a spreadsheet program. */
+  xlsx,
+  /** For other programs. */
+  json
+}

@@ -1,0 +1,185 @@
+package dryfloor.app.command;
+
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.analysis.worksheet.SeverityScale;
+import dryfloor.app.paper.HtmlPages;
+import dryfloor.app.paper.MarkStripPages;
+import dryfloor.app.paper.PaperSize;
+import dryfloor.app.paper.PdfPages;
+import dryfloor.app.paper.Question;
+import dryfloor.app.paper.Report;
+import dryfloor.app.paper.ReportJson;
+import dryfloor.app.paper.ReportWords;
+import dryfloor.app.paper.WorksheetCsv;
+import dryfloor.app.paper.WorksheetSpreadsheet;
+import dryfloor.app.report.ProblemReport;
+import dryfloor.app.report.Wording;
+import dryfloor.model.Installation;
+import dryfloor.model.file.Problem;
+import dryfloor.model.file.VisibleText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Writes everything that is handed over on paper or as a page. */
+@Command(
+    name = "report",
+    description = "Write the papers of a drawing: pages for owner, insurer, installer, service.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the drawing is wrong or the",
+      "papers can't be written, 3 a failure has no answer.",
+      "",
+      "Examples:",
+      "  dryfloor report shop.json                    beside you, in every form",
+      "  dryfloor report shop.json --to papers --units us --paper letter",
+      "  dryfloor report shop.json --form html,csv"
+    })
+public final class ReportCommand implements Callable<Integer> {
+
+  private final Workplace workplace;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "The drawing.")
+  private Path file = Path.of("");
+
+  @Mixin private AnswerOptions options = new AnswerOptions();
+
+  @Option(
+      names = "--to",
+      paramLabel = "FOLDER",
+      description = "Where to write; made if it is not there. Default: here.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "The date that stands on the papers, such as 2026-11-26. Default: today.")
+  private Optional<LocalDate> date = Optional.empty();
+
+  @Option(
+      names = "--form",
+      paramLabel = "FORM",
+      split = ",",
+      description = "html, pdf, csv, xlsx, json, or some of them. Default: all.")
+  private List<PaperForm> forms = List.of(PaperForm.values());
+
+  @Option(
+      names = "--paper",
+      paramLabel = "a4|letter",
+      converter = PaperSizeName.class,
+      description = "The sheets of a PDF. Default: a4.")
+  private PaperSize paper = PaperSize.A4;
+
+  @Option(
+      names = "--severity",
+      paramLabel = "SOME,MUCH",
+      converter = SeverityLines.class,
+      description =
+          "Water on floors up to which a failure is of severity 3, and from which on it is of 5."
+              + " Default: 10L,100L.")
+  private SeverityScale severity = SeverityScale.USUAL;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      converter = ThreadCount.class,
+      description = "Work on so many failures at once. Default: as many as the machine allows.")
+  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
+
+  /** A command at this workplace. */
+  public ReportCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() {
+    return switch (workplace.drawings().load(file)) {
+      case Loaded.Refused refused -> refuse(refused.problems()).number();
+      case Loaded.Drawing drawing -> answer(options.asked(drawing.installation())).number();
+    };
+  }
+
+  private ExitCode answer(Installation installation) {
+    Optional<Problem> nothing =
+        NothingToJudge.of(installation, workplace.analyst().failures(installation));
+    if (nothing.isPresent()) {
+      return refuse(List.of(nothing.get()));
+    }
+    try {
+      SweepResult sweep = sweep(installation);
+      return write(sweep) ? ExitCode.of(sweep.results()) : ExitCode.BAD_INPUT;
+    } catch (BaselineProblem problem) {
+      return refuse(List.of(BaselineComplaint.of(installation, problem)));
+    }
+  }
+
+  private SweepResult sweep(Installation installation) throws BaselineProblem {
+    String task = String.valueOf(file.getFileName());
+    try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
+      return workplace.analyst().everyFailure(installation, threads, progress);
+    }
+  }
+
+  private boolean write(SweepResult sweep) {
+    Question question;
+    try {
+      question = question(sweep);
+    } catch (IOException unreadable) {
+      workplace
+          .surface()
+          .complain("dryfloor: " + VisibleText.of(file.toString()) + " can't be read any more\n");
+      return false;
+    }
+    PaperFolder papers = new PaperFolder(folder, file, workplace.surface());
+    Report report = ReportWords.of(question);
+    boolean written = true;
+    for (PaperForm form : forms) {
+      written &= write(papers, form, question, report);
+    }
+    return written;
+  }
+
+  private boolean write(PaperFolder papers, PaperForm form, Question question, Report report) {
+    return switch (form) {
+      case html -> papers.write(".report.html", () -> PaperFolder.text(HtmlPages.of(report)));
+      case pdf ->
+          papers.write(".report.pdf", () -> PdfPages.of(report, paper))
+              && papers.write(".marks.pdf", () -> MarkStripPages.of(question, paper));
+      case csv -> papers.write(".worksheet.csv", () -> PaperFolder.text(WorksheetCsv.of(report)));
+      case xlsx -> papers.write(".worksheet.xlsx", () -> WorksheetSpreadsheet.of(report));
+      case json ->
+          papers.write(
+              ".report.json", () -> PaperFolder.text(ReportJson.of(report, question.marks())));
+    };
+  }
+
+  private Question question(SweepResult sweep) throws IOException {
+    Wording wording = options.wording(sweep.installation());
+    return Question.of(
+        sweep,
+        wording,
+        severity,
+        new Report.Drawing(
+            sweep.installation().name(),
+            String.valueOf(file.getFileName()),
+            Fingerprint.of(file),
+            date.orElseGet(LocalDate::now).toString(),
+            DryfloorCommand.PROGRAM,
+            wording.amounts().hours(sweep.installation().conditions().away())));
+  }
+
+  private ExitCode refuse(List<Problem> problems) {
+    Surface surface = workplace.surface();
+    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
+    return ExitCode.BAD_INPUT;
+  }
+}

@@ -1,0 +1,138 @@
+package dryfloor.app.paper;
+
+import dryfloor.analysis.mark.VesselMarks;
+import dryfloor.app.report.Amounts;
+import dryfloor.app.report.Wording;
+import dryfloor.model.unit.Units;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Lays marks out on strips: the rim is zero, and downwards it goes at true scale. */
+final class MarkStrips {
+
+  /** Margins, head and check line of a sheet take this much (mm). */
+  private static final double HEAD_AND_FOOT = 72;
+
+  private static final double MM = 1000;
+
+  /** So much is shown beyond the first and the last mark (mm). */
+  private static final double BEYOND = 15;
+
+  /** A strip that need not begin at the rim begins at a multiple of this (mm). */
+  private static final double STEP = 50;
+
+  /** Words of marks are at least this far apart (mm). */
+  private static final double LINE = 5;
+
+  private static final double INCH = 25.4;
+  private static final double SHORT = 4;
+  private static final double MIDDLE = 6;
+  private static final double LONG = 9;
+
+  private final Wording wording;
+  private final double room;
+
+  private MarkStrips(Wording wording, PaperSize size) {
+    this.wording = wording;
+    this.room = Math.floor((size.height() - HEAD_AND_FOOT) / STEP) * STEP;
+  }
+
+  /** The sheets for these vessels. */
+  static List<MarkStrip> of(Wording wording, List<VesselMarks> marks, PaperSize size) {
+    MarkStrips strips = new MarkStrips(wording, size);
+    return marks.stream().flatMap(vessel -> strips.sheets(vessel).stream()).toList();
+  }
+
+  /** A mark by its depth below the rim (mm). */
+  private record Mark(double depth, String words) {}
+
+  private List<MarkStrip> sheets(VesselMarks vessel) {
+    List<Mark> marks = marks(vessel);
+    double first = marks.getFirst().depth() - BEYOND;
+    double begin = first < STEP ? 0 : Math.floor(first / STEP) * STEP;
+    double end = marks.getLast().depth() + BEYOND;
+    int count = (int) Math.max(1, Math.ceil((end - begin) / room));
+    List<MarkStrip> sheets = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double from = begin + i * room;
+      sheets.add(sheet(vessel, (i + 1) + " of " + count, from, Math.min(room, end - from), marks));
+    }
+    return sheets;
+  }
+
+  private List<Mark> marks(VesselMarks vessel) {
+    List<Mark> marks = new ArrayList<>();
+    marks.add(mark("Normal level", vessel, vessel.normal()));
+    marks.add(mark("After a power loss", vessel, vessel.afterPowerLoss()));
+    vessel
+        .highestSafe()
+        .ifPresent(level -> marks.add(mark("HIGHEST SAFE LEVEL, running", vessel, level)));
+    marks.sort(Comparator.comparingDouble(Mark::depth));
+    return marks;
+  }
+
+  private Mark mark(String what, VesselMarks vessel, double level) {
+    double depth = Math.max(0, vessel.rim() - level);
+    return new Mark(
+        depth * MM,
+        what
+            + ": "
+            + amounts().level(depth)
+            + " below the rim, "
+            + amounts().level(level - vessel.bottom())
+            + " above the bottom");
+  }
+
+  private MarkStrip sheet(
+      VesselMarks vessel, String number, double from, double length, List<Mark> marks) {
+    return new MarkStrip(
+        wording.names().label(vessel.vessel()),
+        number,
+        from == 0
+            ? "upper edge of the rim"
+            : amounts().level(from / MM) + " below the rim; the sheet before ends here",
+        length,
+        check(),
+        ticks(from, length),
+        lines(from, length, marks));
+  }
+
+  private MarkStrip.Check check() {
+    return switch (wording.amounts().units()) {
+      case METRIC -> new MarkStrip.Check(100, "100 mm");
+      case US -> new MarkStrip.Check(4 * INCH, "4 in");
+    };
+  }
+
+  private List<MarkStrip.Tick> ticks(double from, double length) {
+    double step = wording.amounts().units() == Units.METRIC ? 1 : INCH / 8;
+    int big = wording.amounts().units() == Units.METRIC ? 10 : 8;
+    List<MarkStrip.Tick> ticks = new ArrayList<>();
+    for (int i = (int) Math.ceil(from / step - 1e-9); i * step <= from + length + 1e-9; i++) {
+      boolean labelled = i % big == 0;
+      double size = labelled ? LONG : i % (big / 2) == 0 ? MIDDLE : SHORT;
+      String label = labelled ? String.valueOf(big == 10 ? i : i / big) : "";
+      ticks.add(new MarkStrip.Tick(i * step - from, size, label));
+    }
+    return ticks;
+  }
+
+  private static List<MarkStrip.Line> lines(double from, double length, List<Mark> marks) {
+    List<MarkStrip.Line> lines = new ArrayList<>();
+    double free = Double.NEGATIVE_INFINITY;
+    for (Mark mark : marks) {
+      double down = mark.depth() - from;
+      if (down >= 0 && down < length) {
+        double words = Math.max(down, free);
+        lines.add(new MarkStrip.Line(down, words, mark.words()));
+        free = words + LINE;
+      }
+    }
+    return lines;
+  }
+
+  private Amounts amounts() {
+    return wording.amounts();
+  }
+}

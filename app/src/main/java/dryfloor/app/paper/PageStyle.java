@@ -1,0 +1,57 @@
+package dryfloor.app.paper;
+
+import gg.jte.Content;
+import gg.jte.TemplateOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** How pages look: a style sheet of our own, in which nothing of a drawing stands. */
+final class PageStyle implements Content {
+
+  /** Left and right of a sheet, as the style sheet has it (mm). */
+  private static final double MARGIN = 14;
+
+  private final String css;
+
+  private PageStyle(String css) {
+    this.css = css;
+  }
+
+  /** Phone, screen and printer, light and dark. */
+  static PageStyle page() {
+    return new PageStyle(read("page.css"));
+  }
+
+  /** Sheets of paper of this size. */
+  static PageStyle sheets(PaperSize size) {
+    return new PageStyle(sized(size) + read("sheets.css"));
+  }
+
+  /** Strips of marks on sheets of this size. */
+  static PageStyle strips(PaperSize size) {
+    return new PageStyle(sized(size) + read("strips.css"));
+  }
+
+  private static String sized(PaperSize size) {
+    return "@page { size: %s }\n@page broad { size: %s landscape }\n.p-wide { width: %smm }\n"
+        .formatted(size.word(), size.word(), size.height() - 2 * MARGIN);
+  }
+
+  private static String read(String file) {
+    try (InputStream stream =
+        Optional.ofNullable(PageStyle.class.getResourceAsStream(file))
+            .orElseThrow(() -> new IllegalStateException("the program lacks its " + file))) {
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  @Override
+  public void writeTo(TemplateOutput output) {
+    output.writeContent(css);
+  }
+}

@@ -1,0 +1,81 @@
+package dryfloor.app.paper;
+
+import com.openhtmltopdf.bidi.support.ICUBidiReorderer;
+import com.openhtmltopdf.bidi.support.ICUBidiSplitter;
+import com.openhtmltopdf.extend.FSSupplier;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
+
+/**
+ * Pages as PDF: tagged, so that they can be read aloud, and with their typefaces embedded. The same
+ * templates as in HTML, under a style sheet for paper. Nothing is fetched from anywhere.
+ */
+public final class PdfPages {
+
+  private static final String TYPEFACE = "DejaVu Sans";
+  private static final String FILES = "/net/sf/jasperreports/fonts/dejavu/";
+  private static final int REGULAR = 400;
+  private static final int BOLD = 700;
+  private static final Set<FSFontUseCase> EVERYWHERE =
+      EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_FINAL);
+
+  /** Kept, since a logger that nobody keeps forgets that it is to be quiet. */
+  private static final Logger WORKINGS = Logger.getLogger("org.apache.pdfbox");
+
+  static {
+    WORKINGS.setLevel(Level.OFF);
+    XRLog.setLoggingEnabled(false);
+    FontMappers.set(OneTypeface.of(FILES + "DejaVuSans.ttf"));
+  }
+
+  private PdfPages() {}
+
+  /** The report on sheets of this size. */
+  public static byte[] of(Report report, PaperSize size) throws IOException {
+    return write(
+        HtmlPages.write("report.jte", Map.of("report", report, "style", PageStyle.sheets(size))));
+  }
+
+  static byte[] write(String page) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (BatikSVGDrawer pictures = new BatikSVGDrawer()) {
+      new PdfRendererBuilder()
+          .usePdfUaAccessibility(true)
+          .useExternalResourceAccessControl(
+              (uri, kind) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
+          .useExternalResourceAccessControl(
+              (uri, kind) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
+          .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
+          .useUnicodeBidiReorderer(new ICUBidiReorderer())
+          .useFont(file("DejaVuSans.ttf"), TYPEFACE, REGULAR, FontStyle.NORMAL, true, EVERYWHERE)
+          .useFont(file("DejaVuSans-Bold.ttf"), TYPEFACE, BOLD, FontStyle.NORMAL, true, EVERYWHERE)
+          .addDOMMutator(new PicturesOnPaper())
+          .useSVGDrawer(pictures)
+          .withHtmlContent(page, null)
+          .withProducer("Dryfloor")
+          .toStream(bytes)
+          .run();
+    }
+    return bytes.toByteArray();
+  }
+
+  private static FSSupplier<InputStream> file(String name) {
+    return () ->
+        Optional.ofNullable(PdfPages.class.getResourceAsStream(FILES + name))
+            .orElseThrow(() -> new IllegalStateException("the program lacks its " + name));
+  }
+}

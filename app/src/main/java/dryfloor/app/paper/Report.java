@@ -1,0 +1,142 @@
+package dryfloor.app.paper;
+
+import dryfloor.app.report.Caution;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything that is handed over about one drawing, in words.
+ *
+ * @param drawing that it is about
+ * @param owner for owner, insurer and building manager, on one page
+ * @param worksheet every failure mode
+ * @param card for the cabinet door
+ * @param marks for the glass
+ * @param courses levels over time and ways of the water, for the failures of interest
+ * @param cautions that fit this installation
+ * @param statement what all this is and is not
+ */
+public record Report(
+    Drawing drawing,
+    Owner owner,
+    Worksheet worksheet,
+    List<Emergency> card,
+    List<Mark> marks,
+    List<Course> courses,
+    List<Caution> cautions,
+    String statement) {
+
+  public Report {
+    card = List.copyOf(card);
+    marks = List.copyOf(marks);
+    courses = List.copyOf(courses);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * Which drawing was answered, and how.
+   *
+   * @param name of the installation
+   * @param file its name on the disk
+   * @param fingerprint of that file
+   * @param date on which it was answered
+   * @param program name and version
+   * @param away time until somebody comes
+   */
+  public record Drawing(
+      String name, String file, String fingerprint, String date, String program, String away) {}
+
+  /**
+   * The owner's page.
+   *
+   * @param installation what there is, in a sentence
+   * @param power what a power loss does
+   * @param powerPicture before and after; none where the drawing has no power to lose
+   * @param worst the worst single failure; none where no floor gets wet
+   * @param tally how many failures end how
+   * @param better what would make it better
+   * @param assumed what the answers rest on
+   * @param uncovered what they leave out
+   */
+  public record Owner(
+      String installation,
+      Finding power,
+      Optional<Picture> powerPicture,
+      Optional<Finding> worst,
+      String tally,
+      List<String> better,
+      List<String> assumed,
+      List<String> uncovered) {
+    public Owner {
+      better = List.copyOf(better);
+      assumed = List.copyOf(assumed);
+      uncovered = List.copyOf(uncovered);
+    }
+  }
+
+  /**
+   * What one failure comes to.
+   *
+   * @param kind of answer, as a word in small letters that style sheets know
+   * @param verdict sign and word
+   * @param failure its name
+   * @param sentence what it means in water
+   * @param time there is to react
+   */
+  public record Finding(
+      String kind, String verdict, String failure, String sentence, String time) {}
+
+  /**
+   * The failure-mode worksheet.
+   *
+   * @param scale what the steps of severity mean, the gravest first
+   */
+  public record Worksheet(List<Step> scale, List<WorksheetRow> rows) {
+    public Worksheet {
+      scale = List.copyOf(scale);
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** A step of the scale of severity. */
+  public record Step(String number, String meaning) {}
+
+  /** What to do when one thing fails. */
+  public record Emergency(Finding finding, String seen, List<String> steps) {
+    public Emergency {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /** Marks of a vessel, above its inside bottom and below its rim. */
+  public record Mark(
+      String vessel, String normal, String highest, String afterPowerLoss, String rim) {}
+
+  /** A failure told in full. */
+  public record Course(
+      Finding finding,
+      List<Moment> story,
+      List<Level> levels,
+      List<Picture> plots,
+      Optional<Picture> ways,
+      List<Way> movements,
+      List<String> notes) {
+    public Course {
+      story = List.copyOf(story);
+      levels = List.copyOf(levels);
+      plots = List.copyOf(plots);
+      movements = List.copyOf(movements);
+      notes = List.copyOf(notes);
+    }
+  }
+
+  /** A moment of a story. */
+  public record Moment(String time, String sentence) {}
+
+  /** The level of a vessel before and after, above its inside bottom. */
+  public record Level(
+      String vessel, String before, String after, String belowRim, String highest, String change) {}
+
+  /** Water from one place to another. */
+  public record Way(String from, String to, String how, String volume) {}
+}

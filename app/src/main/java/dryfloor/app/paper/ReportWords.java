@@ -1,0 +1,22 @@
+package dryfloor.app.paper;
+
+import dryfloor.app.report.Cautions;
+
+/** Puts one analysis into the words and pictures of a report. */
+public final class ReportWords {
+
+  private ReportWords() {}
+
+  /** The whole report. */
+  public static Report of(Question question) {
+    return new Report(
+        question.drawing(),
+        OwnerWords.of(question),
+        WorksheetWords.of(question),
+        EmergencyWords.of(question),
+        MarkWords.of(question),
+        CourseWords.of(question),
+        new Cautions(question.wording()).all(),
+        Cautions.STATEMENT);
+  }
+}

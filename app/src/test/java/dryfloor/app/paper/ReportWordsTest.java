@@ -1,0 +1,113 @@
+package dryfloor.app.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.app.sample.ShippedDrawing;
+import dryfloor.model.unit.Units;
+import org.junit.jupiter.api.Test;
+
+/** The example of the first look, whose power loss and burst are worked out in its README. */
+class ReportWordsTest {
+
+  private static final Report METRIC =
+      SampleReport.of(ShippedDrawing.read("first-look/as-drawn.json"), Units.METRIC);
+
+  @Test
+  void thePowerQuestionIsAnsweredWithRiseAndRoomLeft() {
+    assertThat(METRIC.owner().power().verdict()).isEqualTo("● DRY");
+    assertThat(METRIC.owner().power().sentence())
+        .contains("The sump rises by 35 mm and stops 203 mm below its rim.");
+    assertThat(METRIC.owner().powerPicture()).isPresent();
+  }
+
+  @Test
+  void theWorstFailureSaysLitresFloorAndTimeToReact() {
+    assertThat(METRIC.owner().worst())
+        .hasValueSatisfying(
+            worst -> {
+              assertThat(worst.failure())
+                  .isEqualTo("Display bursts and loses all its water at once");
+              assertThat(worst.sentence())
+                  .contains("618 L reach the hall floor", "plant room floor");
+              assertThat(worst.time()).isEqualTo("none: the floor gets wet at once");
+            });
+  }
+
+  @Test
+  void theWaterOfTheWholeInstallationIsTold() {
+    assertThat(METRIC.owner().installation())
+        .startsWith("In all 1137 L of water stand in 4 vessels on 2 storeys: the display (820 L)");
+  }
+
+  @Test
+  void nothingIsPromised() {
+    String page = HtmlPages.of(METRIC);
+    assertThat(page).doesNotContainIgnoringCase("flood-proof").doesNotContain("probab");
+    assertThat(page).contains("It is no certificate", "How likely a failure is was not looked at");
+  }
+
+  @Test
+  void theWorksheetHasEveryFailureWorstFirst() {
+    assertThat(METRIC.worksheet().rows()).hasSize(49);
+    assertThat(METRIC.worksheet().rows())
+        .extracting(WorksheetRow::severity)
+        .isSortedAccordingTo(java.util.Comparator.reverseOrder());
+    assertThat(METRIC.worksheet().rows())
+        .filteredOn(row -> row.id().equals("parts-at-lowest-point.return-line"))
+        .singleElement()
+        .satisfies(
+            row -> {
+              assertThat(row.severity()).isEqualTo("4");
+              assertThat(row.function()).isEqualTo("carries water from the sump to the display");
+              assertThat(row.finalEffect()).contains("38 L reach the plant room floor");
+              assertThat(row.occurrence()).isEmpty();
+              assertThat(row.detection()).isEqualTo("water runs from the pipe");
+            });
+  }
+
+  @Test
+  void theCardSaysWhatToSwitchOffAndHowLongThereIs() {
+    assertThat(METRIC.card())
+        .filteredOn(
+            emergency ->
+                emergency.finding().failure().equals("Return line comes apart at its lowest point"))
+        .singleElement()
+        .satisfies(
+            emergency -> {
+              assertThat(emergency.steps().getFirst())
+                  .startsWith("Switch off the plant room sockets at the breaker, with dry hands");
+              assertThat(emergency.finding().time())
+                  .isEqualTo("1 min 2 s until the first floor gets wet");
+            });
+  }
+
+  @Test
+  void theMarksTellHowHighTheSumpMayRun() {
+    assertThat(METRIC.marks())
+        .filteredOn(mark -> mark.vessel().equals("Sump"))
+        .singleElement()
+        .satisfies(
+            mark -> {
+              assertThat(mark.normal()).isEqualTo("262 mm (238 mm below the rim)");
+              assertThat(mark.highest()).startsWith("464 mm");
+              assertThat(mark.afterPowerLoss()).startsWith("297 mm");
+            });
+  }
+
+  @Test
+  void levelsAreDrawnForEachVesselThatMoves() {
+    assertThat(METRIC.courses().getFirst().plots())
+        .extracting(Picture::label)
+        .containsExactly(
+            "Level over time: Display", "Level over time: Overflow box", "Level over time: Sump");
+    assertThat(METRIC.courses().getFirst().movements())
+        .contains(new Report.Way("Overflow box", "Sump", "through the main drain", "29 L"));
+  }
+
+  @Test
+  void whoeverThinksInGallonsGetsGallons() {
+    Report us = SampleReport.of(ShippedDrawing.read("first-look/as-drawn.json"), Units.US);
+    assertThat(us.owner().installation()).startsWith("In all 300 gal of water");
+    assertThat(us.worksheet().scale()).anyMatch(step -> step.meaning().contains("gal"));
+  }
+}
