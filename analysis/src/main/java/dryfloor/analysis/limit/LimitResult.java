@@ -1,6 +1,9 @@
 package dryfloor.analysis.limit;
 
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,5 +16,30 @@ public record LimitResult(SweepResult today, List<LimitAnswer> answers) {
 
   public LimitResult {
     answers = List.copyOf(answers);
+  }
+
+  /**
+   * The single changes that mend this failure without harm elsewhere, the smallest first, measured
+   * by the values that were looked at.
+   */
+  public List<SingleChange> mends(Failure failure) {
+    return answers.stream()
+        .filter(LimitAnswer.Found.class::isInstance)
+        .map(LimitAnswer.Found.class::cast)
+        .flatMap(
+            found ->
+                found.mends().stream()
+                    .filter(mend -> mend.failure().equals(failure))
+                    .map(mend -> SingleChange.of(found, mend)))
+        .sorted(Comparator.comparingDouble(SingleChange::share))
+        .toList();
+  }
+
+  /** The failures that wet a floor today or have no answer, worst first. */
+  public List<Failure> wrongToday() {
+    return today.worstFirst().stream()
+        .filter(result -> LimitSearch.isWrong(result))
+        .map(FailureResult::failure)
+        .toList();
   }
 }

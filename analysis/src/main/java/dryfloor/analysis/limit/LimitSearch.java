@@ -113,7 +113,8 @@ final class LimitSearch {
     return today.results().stream().filter(LimitSearch::isWrong).map(FailureResult::failure);
   }
 
-  private static boolean isWrong(FailureResult result) {
+  /** Whether a floor gets wet or nobody knows. */
+  static boolean isWrong(FailureResult result) {
     return switch (result) {
       case FailureResult.Answered answered -> answered.outcome().verdict() == Verdict.WET;
       case FailureResult.Unanswered unanswered -> true;

@@ -1,5 +1,6 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.limit.Decider;
 import dryfloor.analysis.limit.LimitAnswer;
@@ -7,10 +8,14 @@ import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Mend;
 import dryfloor.analysis.limit.SafeRange;
 import dryfloor.analysis.limit.Scale;
+import dryfloor.analysis.limit.SingleChange;
 import java.util.List;
 
 /** How far each thing can be changed before a further failure wets a floor. */
 public final class LimitsReport {
+
+  /** So many changes are told for each failure that they mend. */
+  private static final int MENDS = 4;
 
   private final Wording wording;
   private final PropertyWords words;
@@ -28,6 +33,7 @@ public final class LimitsReport {
   public static String of(LimitResult result, Wording wording, Ink ink) {
     LimitsReport report = new LimitsReport(wording, result, ink);
     report.head();
+    report.smallestMends();
     report.limited();
     report.unlimited();
     report.held();
@@ -46,6 +52,32 @@ public final class LimitsReport {
             + " failures, "
             + tally.words()
             + ". A range holds while every failure that is dry or caught today stays so.");
+  }
+
+  /** For each failure that wets a floor today the smallest changes of one thing that mend it. */
+  private void smallestMends() {
+    List<Failure> mendable =
+        result.wrongToday().stream().filter(f -> !result.mends(f).isEmpty()).toList();
+    if (mendable.isEmpty()) {
+      return;
+    }
+    lines.heading("What one change mends, smallest first; every other failure was run again");
+    for (Failure failure : mendable) {
+      lines.paragraph("  ", "    ", FailureNames.name(failure, wording.installation()));
+      result.mends(failure).stream().limit(MENDS).forEach(this::mend);
+    }
+  }
+
+  private void mend(SingleChange change) {
+    Scale scale = change.scale();
+    lines.paragraph(
+        "    - ",
+        "      ",
+        words.name(change.property())
+            + ": "
+            + words.value(scale, change.value())
+            + " in place of "
+            + words.value(scale, scale.today()));
   }
 
   private void limited() {

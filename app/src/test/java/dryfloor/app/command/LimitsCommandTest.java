@@ -9,6 +9,7 @@ import dryfloor.analysis.limit.Mend;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.limit.SafeRange;
 import dryfloor.analysis.limit.Scale;
+import dryfloor.app.sample.SampleOutcome;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,6 +69,34 @@ class LimitsCommandTest {
             "Levels that an edge or a pipe sets",
             "Running level of the display: 657 mm",
             "Take care");
+  }
+
+  @Test
+  void whatMendsAFailureIsToldSmallestChangeFirst() throws IOException {
+    Scale rim = new Scale(Scale.Kind.HEIGHT, -2.68, 1e-3, 263, 1000, -2.68 + 0.5);
+    LimitAnswer higher =
+        new LimitAnswer.Found(
+            new Property.Rim("sump"),
+            rim,
+            List.of(),
+            List.of(
+                new Mend(
+                    WALL,
+                    List.of(
+                        new SafeRange(
+                            rim.value(510),
+                            new Decider.FloorWet(WALL),
+                            rim.value(1000),
+                            new Decider.NotLookedAt())))),
+            OptionalDouble.empty());
+    Desk desk = new Desk().answers(Desk.answered(WALL, SampleOutcome.wet())).limits(LEVEL, higher);
+    desk.run("limits", drawing());
+    assertThat(desk.out())
+        .containsSubsequence(
+            "What one change mends",
+            "Sump bursts and loses all its water at once",
+            "- Rim of the sump: 510 mm in place of 500 mm",
+            "- Running level of the sump: 152 mm in place of 262 mm");
   }
 
   @Test
