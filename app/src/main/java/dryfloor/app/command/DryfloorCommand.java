@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
       "  dryfloor tell shop.json power       one failure in full",
       "  dryfloor draw shop.json power       a picture, before and after",
       "  dryfloor report shop.json           papers for owner, insurer, installer, service",
+      "  dryfloor compare old.json new.json  what ends better, worse, the same",
       "  dryfloor view shop.json             the same in a window",
       "",
       "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without,",

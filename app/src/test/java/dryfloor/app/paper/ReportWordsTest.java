@@ -110,4 +110,20 @@ class ReportWordsTest {
     assertThat(us.owner().installation()).startsWith("In all 300 gal of water");
     assertThat(us.worksheet().scale()).anyMatch(step -> step.meaning().contains("gal"));
   }
+
+  @Test
+  void whatIsRehearsedIsSafeAndSaysWhenToStop() {
+    assertThat(METRIC.rehearsals())
+        .extracting(Report.Rehearsal::failure)
+        .contains("Power lost in the whole building", "Return pump stops")
+        .noneMatch(failure -> failure.contains("comes apart") || failure.contains("bursts"));
+    Report.Rehearsal power =
+        METRIC.rehearsals().stream()
+            .filter(one -> one.failure().equals("Power lost in the whole building"))
+            .findFirst()
+            .orElseThrow();
+    // The sump is to stop 203 mm below its rim; 10 mm higher the rehearsal is broken off.
+    assertThat(power.levels())
+        .contains(new Report.Expected("Sump", "238 mm", "203 mm", "± 5 mm", "193 mm"));
+  }
 }
