@@ -30,15 +30,17 @@ public final class Rehearsal {
   private Rehearsal() {}
 
   /**
-   * What can be rehearsed: what a person can bring about and undo, keeps all water in its vessels
-   * with room for the tolerance, and comes to rest soon. The one that leaves most room comes first.
+   * What can be rehearsed: what a person can bring about and undo, moves a level further than the
+   * tolerance, keeps all water in its vessels with room to spare, and comes to rest soon. The one
+   * that leaves most room comes first.
    */
   public static List<RehearsalStep> of(SweepResult sweep) {
     return sweep.results().stream()
         .filter(FailureResult.Answered.class::isInstance)
         .map(FailureResult.Answered.class::cast)
-        .filter(answered -> SafelyRehearsed.is(answered.failure()))
+        .filter(answered -> SafeMeans.of(answered.failure()).isPresent())
         .filter(answered -> answered.outcome().verdict() == Verdict.DRY)
+        .filter(answered -> shows(answered.outcome()))
         .filter(answered -> roomWhereItRose(answered.outcome()) > TOO_HIGH)
         .filter(answered -> waiting(answered.outcome()).isPresent())
         .sorted(
@@ -52,6 +54,7 @@ public final class Rehearsal {
     Outcome outcome = answered.outcome();
     return new RehearsalStep(
         answered,
+        SafeMeans.of(answered.failure()).orElseThrow(),
         waiting(outcome).orElseThrow(),
         outcome.vessels().stream()
             .filter(vessel -> holdsWater(vessel))
@@ -71,6 +74,15 @@ public final class Rehearsal {
         vessel.levelBefore(),
         vessel.levelAfter(),
         Math.min(vessel.rim(), vessel.highestLevel() + TOO_HIGH));
+  }
+
+  /** Whether there is anything to be seen. */
+  private static boolean shows(Outcome outcome) {
+    return outcome.vessels().stream()
+        .anyMatch(
+            vessel ->
+                vessel.highestLevel() > vessel.levelBefore() + TOLERANCE
+                    || Math.abs(vessel.levelAfter() - vessel.levelBefore()) > TOLERANCE);
   }
 
   /** Least freeboard of those vessels that gain water, even if only for a while (m). */

@@ -7,11 +7,12 @@ import java.util.List;
  * One failure to rehearse.
  *
  * @param result what is expected
+ * @param means how it is brought about
  * @param readAfter time until the levels are to be read (s)
  * @param levels what is expected of each vessel that holds water then or did before
  */
 public record RehearsalStep(
-    FailureResult.Answered result, double readAfter, List<ExpectedLevel> levels) {
+    FailureResult.Answered result, Means means, double readAfter, List<ExpectedLevel> levels) {
 
   public RehearsalStep {
     levels = List.copyOf(levels);

@@ -112,6 +112,13 @@ class ReportWordsTest {
   }
 
   @Test
+  void whereNoLevelMovesThereIsNothingToRehearse() {
+    assertThat(METRIC.rehearsals())
+        .extracting(Report.Rehearsal::failure)
+        .doesNotContain("Top-off pump stops");
+  }
+
+  @Test
   void whatIsRehearsedIsSafeAndSaysWhenToStop() {
     assertThat(METRIC.rehearsals())
         .extracting(Report.Rehearsal::failure)
@@ -123,6 +130,7 @@ class ReportWordsTest {
             .findFirst()
             .orElseThrow();
     // The sump is to stop 203 mm below its rim; 10 mm higher the rehearsal is broken off.
+    assertThat(power.cut()).startsWith("Switch off at the breaker with dry hands");
     assertThat(power.levels())
         .contains(new Report.Expected("Sump", "238 mm", "203 mm", "± 5 mm", "193 mm"));
   }
