@@ -70,6 +70,8 @@ public final class CommandLines {
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))
         .addSubcommand(new ReportCommand(workplace))
+        .addSubcommand(new CompareCommand(workplace))
+        .addSubcommand(new RehearseCommand(workplace))
         .addSubcommand(new ViewCommand(workplace, window))
         .addSubcommand(new ValidateCommand(workplace))
         .addSubcommand(new NewCommand(workplace))

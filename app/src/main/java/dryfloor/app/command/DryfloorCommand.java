@@ -24,6 +24,7 @@ import picocli.CommandLine.Command;
       "  dryfloor warnings shop.json                  what rules and practice have against it",
       "  dryfloor draw shop.json power-lost.building  a picture, before and after",
       "  dryfloor report shop.json                    papers for owner, insurer, installer, service",
+      "  dryfloor compare old.json new.json           what ends better, worse, the same",
       "  dryfloor view shop.json                      the same in a window",
       "",
       "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without);",

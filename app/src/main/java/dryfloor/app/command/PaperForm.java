@@ -6,7 +6,7 @@ enum PaperForm {
   html,
   /** The same on sheets of paper, and the strips of marks. */
   pdf,
-  /** The worksheet for any program. */
+  /** The worksheet for any program, and the rehearsal sheet to be filled in. */
   csv,
   /** The worksheet for a spreadsheet program. */
   xlsx,

@@ -8,6 +8,7 @@ import dryfloor.app.paper.MarkStripPages;
 import dryfloor.app.paper.PaperSize;
 import dryfloor.app.paper.PdfPages;
 import dryfloor.app.paper.Question;
+import dryfloor.app.paper.RehearsalCsv;
 import dryfloor.app.paper.Report;
 import dryfloor.app.paper.ReportJson;
 import dryfloor.app.paper.ReportWords;
@@ -154,7 +155,9 @@ public final class ReportCommand implements Callable<Integer> {
       case pdf ->
           papers.write(".report.pdf", () -> PdfPages.of(report, paper))
               && papers.write(".marks.pdf", () -> MarkStripPages.of(question, paper));
-      case csv -> papers.write(".worksheet.csv", () -> PaperFolder.text(WorksheetCsv.of(report)));
+      case csv ->
+          papers.write(".worksheet.csv", () -> PaperFolder.text(WorksheetCsv.of(report)))
+              && papers.write(".rehearsal.csv", () -> PaperFolder.text(RehearsalCsv.of(question)));
       case xlsx -> papers.write(".worksheet.xlsx", () -> WorksheetSpreadsheet.of(report));
       case json ->
           papers.write(

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param worksheet every failure mode
  * @param card for the cabinet door
  * @param marks for the glass
+ * @param rehearsals failures to rehearse on the real thing, in a safe order
  * @param courses levels over time and ways of the water, for the failures of interest
  * @param cautions that fit this installation
  * @param statement what all this is and is not
@@ -22,6 +23,7 @@ public record Report(
     Worksheet worksheet,
     List<Emergency> card,
     List<Mark> marks,
+    List<Rehearsal> rehearsals,
     List<Course> courses,
     List<Caution> cautions,
     String statement) {
@@ -29,6 +31,7 @@ public record Report(
   public Report {
     card = List.copyOf(card);
     marks = List.copyOf(marks);
+    rehearsals = List.copyOf(rehearsals);
     courses = List.copyOf(courses);
     cautions = List.copyOf(cautions);
   }
@@ -111,6 +114,22 @@ public record Report(
   /** Marks of a vessel, above its inside bottom and below its rim. */
   public record Mark(
       String vessel, String normal, String highest, String afterPowerLoss, String rim) {}
+
+  /**
+   * A failure to rehearse.
+   *
+   * @param cut what is done to bring it about
+   * @param readAfter how long
+   */
+  public record Rehearsal(String failure, String cut, String readAfter, List<Expected> levels) {
+    public Rehearsal {
+      levels = List.copyOf(levels);
+    }
+  }
+
+  /** What is expected of a vessel, all of it below its rim. */
+  public record Expected(
+      String vessel, String before, String expected, String tolerance, String abort) {}
 
   /** A failure told in full. */
   public record Course(

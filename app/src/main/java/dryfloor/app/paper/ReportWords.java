@@ -15,6 +15,7 @@ public final class ReportWords {
         WorksheetWords.of(question),
         EmergencyWords.of(question),
         MarkWords.of(question),
+        RehearsalWords.of(question),
         CourseWords.of(question),
         new Cautions(question.wording()).all(),
         Cautions.STATEMENT);

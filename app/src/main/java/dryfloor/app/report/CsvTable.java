@@ -19,7 +19,7 @@ public final class CsvTable {
   }
 
   /** A line of cells made by {@link #text} and {@link #number}. */
-  void line(String... cells) {
+  public void line(String... cells) {
     csv.append(String.join(",", cells)).append("\r\n");
   }
 
@@ -32,7 +32,8 @@ public final class CsvTable {
     return csv.toString();
   }
 
-  static String text(String text) {
+  /** A text as a cell. */
+  public static String text(String text) {
     boolean formula = !text.isEmpty() && FORMULA_SIGNS.indexOf(text.charAt(0)) >= 0;
     String safe = formula ? "'" + text : text;
     boolean plain = safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
@@ -40,7 +41,7 @@ public final class CsvTable {
   }
 
   /** A number with so many digits behind the point; the point is a point in every country. */
-  static String number(double value, int digits) {
+  public static String number(double value, int digits) {
     String text = String.format(Locale.ROOT, "%." + digits + "f", value);
     return text.matches("-0(\\.0+)?") ? text.substring(1) : text;
   }

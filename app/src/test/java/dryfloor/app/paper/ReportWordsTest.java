@@ -59,7 +59,7 @@ class ReportWordsTest {
             row -> {
               assertThat(row.severity()).isEqualTo("4");
               assertThat(row.function()).isEqualTo("carries water from the sump to the display");
-              assertThat(row.finalEffect()).contains("38 L reach the plant room floor");
+              assertThat(row.finalEffect()).contains("37 L reach the plant room floor");
               assertThat(row.occurrence()).isEmpty();
               assertThat(row.detection()).isEqualTo("water runs from the pipe");
             });
@@ -109,5 +109,29 @@ class ReportWordsTest {
     Report us = SampleReport.of(ShippedDrawing.read("first-look/as-drawn.json"), Units.US);
     assertThat(us.owner().installation()).startsWith("In all 300 gal of water");
     assertThat(us.worksheet().scale()).anyMatch(step -> step.meaning().contains("gal"));
+  }
+
+  @Test
+  void whereNoLevelMovesThereIsNothingToRehearse() {
+    assertThat(METRIC.rehearsals())
+        .extracting(Report.Rehearsal::failure)
+        .doesNotContain("Top-off pump stops");
+  }
+
+  @Test
+  void whatIsRehearsedIsSafeAndSaysWhenToStop() {
+    assertThat(METRIC.rehearsals())
+        .extracting(Report.Rehearsal::failure)
+        .contains("Power lost in the whole building", "Return pump stops")
+        .noneMatch(failure -> failure.contains("comes apart") || failure.contains("bursts"));
+    Report.Rehearsal power =
+        METRIC.rehearsals().stream()
+            .filter(one -> one.failure().equals("Power lost in the whole building"))
+            .findFirst()
+            .orElseThrow();
+    // The sump is to stop 203 mm below its rim; 10 mm higher the rehearsal is broken off.
+    assertThat(power.cut()).startsWith("Switch off at the breaker with dry hands");
+    assertThat(power.levels())
+        .contains(new Report.Expected("Sump", "238 mm", "203 mm", "± 5 mm", "193 mm"));
   }
 }

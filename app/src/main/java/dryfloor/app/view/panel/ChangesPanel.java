@@ -1,10 +1,10 @@
 package dryfloor.app.view.panel;
 
+import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.app.report.Answer;
 import dryfloor.app.view.Words;
-import dryfloor.app.view.work.Changes;
 import dryfloor.app.view.work.Work;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package dryfloor.app.view.work;
 
+import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.model.Installation;
 import java.util.Optional;

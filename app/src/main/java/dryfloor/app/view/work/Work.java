@@ -1,5 +1,6 @@
 package dryfloor.app.view.work;
 
+import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.model.Installation;

@@ -2,6 +2,7 @@ package dryfloor.app.view.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
@@ -52,7 +53,9 @@ class ChangesTest {
 
   @Test
   void theSameDrawingChangesNothing() throws BaselineProblem {
-    assertThat(Changes.between(sweep(drawing), sweep(drawing)).isEmpty()).isTrue();
+    Changes none = Changes.between(sweep(drawing), sweep(drawing));
+    assertThat(none.isEmpty()).isTrue();
+    assertThat(none.same()).hasSize(sweep(drawing).results().size());
   }
 
   @Test

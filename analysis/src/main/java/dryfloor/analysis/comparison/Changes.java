@@ -1,16 +1,17 @@
-package dryfloor.app.view.work;
+package dryfloor.analysis.comparison;
 
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
-import dryfloor.app.report.Answer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How the answers for one drawing differ from those for another: by verdict, then by the water on
@@ -18,11 +19,16 @@ import java.util.Optional;
  *
  * @param better failures that end better now, the greatest change first
  * @param worse failures that end worse now
+ * @param same failures that end as before
  * @param added failures that there were none of
  * @param gone ids of failures that there are none of any more
  */
 public record Changes(
-    List<Change> better, List<Change> worse, List<FailureResult> added, List<String> gone) {
+    List<Change> better,
+    List<Change> worse,
+    List<Change> same,
+    List<FailureResult> added,
+    List<String> gone) {
 
   /** Less water (m³) or margin (m) than this is the same. */
   private static final double SAME_VOLUME = 1e-5;
@@ -32,6 +38,7 @@ public record Changes(
   public Changes {
     better = List.copyOf(better);
     worse = List.copyOf(worse);
+    same = List.copyOf(same);
     added = List.copyOf(added);
     gone = List.copyOf(gone);
   }
@@ -45,7 +52,27 @@ public record Changes(
 
     /** Whether its verdict is another one. */
     public boolean isTurned() {
-      return Answer.of(before) != Answer.of(now);
+      return rank(now) != rank(before);
+    }
+
+    /** How much more water (m³) reaches floors now, where both have an answer. */
+    public OptionalDouble moreWater() {
+      return difference(Outcome::reachedFloors);
+    }
+
+    /** How much more freeboard (m) is left now, where both have an answer. */
+    public OptionalDouble moreMargin() {
+      return difference(outcome -> outcome.margin().freeboard());
+    }
+
+    private OptionalDouble difference(ToDoubleFunction<Outcome> number) {
+      return outcome(before).stream()
+          .flatMap(
+              then ->
+                  outcome(now).stream()
+                      .map(present -> number.applyAsDouble(present) - number.applyAsDouble(then)))
+          .mapToDouble(Double::doubleValue)
+          .findFirst();
     }
 
     /** Above zero where it ends worse now, below where it ends better. */
@@ -83,6 +110,7 @@ public record Changes(
     return new Changes(
         changes.stream().filter(change -> change.direction() < 0).toList(),
         changes.stream().filter(change -> change.direction() > 0).toList(),
+        changes.stream().filter(change -> change.direction() == 0).toList(),
         added,
         before.results().stream()
             .map(result -> FailureNames.id(result.failure()))
@@ -96,12 +124,15 @@ public record Changes(
 
   /** No answer is worst: nobody knows. */
   private static int rank(FailureResult result) {
-    return switch (Answer.of(result)) {
-      case SKIPPED -> 0;
-      case DRY -> 1;
-      case CAUGHT -> 2;
-      case WET -> 3;
-      case NO_ANSWER -> 4;
+    return switch (result) {
+      case FailureResult.Skipped skipped -> 0;
+      case FailureResult.Answered answered ->
+          switch (answered.outcome().verdict()) {
+            case DRY -> 1;
+            case CAUGHT -> 2;
+            case WET -> 3;
+          };
+      case FailureResult.Unanswered unanswered -> 4;
     };
   }
 

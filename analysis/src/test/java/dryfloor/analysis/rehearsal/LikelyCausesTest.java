@@ -1,0 +1,86 @@
+package dryfloor.analysis.rehearsal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Sweep;
+import dryfloor.model.Installation;
+import dryfloor.model.file.InstallationFile;
+import dryfloor.model.file.Reading;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** One thing is made otherwise, the levels that follow are "measured", and the thing is found. */
+class LikelyCausesTest {
+
+  private static final Failure POWER = new Failure.BuildingLosesPower();
+
+  private final Installation drawing = read();
+
+  @Test
+  void aHigherFilledSumpIsFound() throws BaselineProblem {
+    Cause.FilledOtherwise higher = new Cause.FilledOtherwise("sump", 0.020);
+    assertThat(best(OtherwiseDrawn.filled(drawing, higher), List.of(POWER))).isEqualTo(higher);
+  }
+
+  @Test
+  void aFasterPumpIsFound() throws BaselineProblem {
+    Cause.PumpStronger faster = new Cause.PumpStronger("return-pump", 1.2);
+    assertThat(best(OtherwiseDrawn.pumpStronger(drawing, faster), List.of(POWER)))
+        .isEqualTo(faster);
+  }
+
+  @Test
+  void rockThatIsNotDrawnIsFound() throws BaselineProblem {
+    Cause.MoreDisplaced rock = new Cause.MoreDisplaced("sump", 0.10);
+    assertThat(best(OtherwiseDrawn.moreDisplaced(drawing, rock), List.of(POWER))).isEqualTo(rock);
+  }
+
+  @Test
+  void whereAllIsAsDrawnNothingIsLeftUnexplained() throws BaselineProblem {
+    assertThat(ranked(drawing, List.of(POWER)))
+        .filteredOn(ranked -> ranked.cause() instanceof Cause.AsDrawn)
+        .singleElement()
+        .satisfies(ranked -> assertThat(ranked.misfit()).hasValue(0.0));
+  }
+
+  @Test
+  void nothingMeasuredIsNoQuestion() {
+    assertThatThrownBy(() -> LikelyCauses.of(drawing, POWER, List.of()))
+        .hasMessageContaining("at least one level");
+  }
+
+  private Cause best(Installation real, List<Failure> failures) throws BaselineProblem {
+    return ranked(real, failures).getFirst().cause();
+  }
+
+  private List<Cause.Ranked> ranked(Installation real, List<Failure> failures)
+      throws BaselineProblem {
+    return switch (Sweep.together(real, failures)) {
+      case FailureResult.Answered answered ->
+          LikelyCauses.of(drawing, POWER, measured(answered.outcome()));
+      case FailureResult.Unanswered unanswered -> throw new AssertionError(unanswered.reason());
+      case FailureResult.Skipped skipped -> throw new AssertionError(skipped.reason());
+    };
+  }
+
+  private static List<MeasuredLevel> measured(Outcome outcome) {
+    return outcome.vessels().stream()
+        .filter(vessel -> vessel.levelAfter() > vessel.bottom())
+        .map(vessel -> new MeasuredLevel(vessel.id(), vessel.levelAfter()))
+        .toList();
+  }
+
+  private static Installation read() {
+    return switch (InstallationFile.read(
+        Path.of("..", "scenarios", "first-look", "corrected.json"))) {
+      case Reading.Read read -> read.installation();
+      case Reading.Rejected rejected -> throw new AssertionError(rejected.problems());
+    };
+  }
+}

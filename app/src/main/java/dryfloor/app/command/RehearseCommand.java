@@ -1,0 +1,164 @@
+package dryfloor.app.command;
+
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.rehearsal.LikelyCauses;
+import dryfloor.analysis.rehearsal.MeasuredLevel;
+import dryfloor.analysis.rehearsal.Rehearsal;
+import dryfloor.analysis.rehearsal.RehearsalStep;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.app.report.ProblemReport;
+import dryfloor.app.report.RehearsalRecord;
+import dryfloor.app.report.Wording;
+import dryfloor.model.Installation;
+import dryfloor.model.element.Vessel;
+import dryfloor.model.file.Problem;
+import dryfloor.model.file.VisibleText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Takes measured levels back and says what fits, what differs and what would explain it. */
+@Command(
+    name = "rehearse",
+    description = "Compare levels that were measured in a rehearsal with what was expected.",
+    mixinStandardHelpOptions = true,
+    footer = {
+      "",
+      "Fill in measured_below_rim_mm in the .rehearsal.csv that 'report' writes.",
+      "Exit codes: 0 all fits, 1 something differs, 2 the drawing or the sheet is wrong.",
+      "",
+      "Example:",
+      "  dryfloor rehearse shop.json shop.rehearsal.csv"
+    })
+public final class RehearseCommand implements Callable<Integer> {
+
+  private final Workplace workplace;
+
+  @Parameters(index = "0", paramLabel = "FILE", description = "The drawing.")
+  private Path file = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "SHEET", description = "The sheet, filled in (CSV).")
+  private Path sheet = Path.of("");
+
+  @Mixin private AnswerOptions options = new AnswerOptions();
+
+  @Option(
+      names = "--to",
+      paramLabel = "FOLDER",
+      description = "Where to keep the dated record. Default: here.")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "The day on which it was measured, such as 2026-11-26. Default: today.")
+  private Optional<LocalDate> date = Optional.empty();
+
+  /** A command at this workplace. */
+  public RehearseCommand(Workplace workplace) {
+    this.workplace = workplace;
+  }
+
+  @Override
+  public Integer call() {
+    return switch (workplace.drawings().load(file)) {
+      case Loaded.Refused refused -> refuse(file, refused.problems()).number();
+      case Loaded.Drawing drawing -> judge(options.asked(drawing.installation())).number();
+    };
+  }
+
+  private ExitCode judge(Installation installation) {
+    try {
+      List<RehearsalStep> steps =
+          Rehearsal.of(workplace.analyst().everyFailure(installation, 1, Progress.NONE));
+      MeasuredSheet measured = MeasuredSheet.of(Files.readString(sheet), steps);
+      return measured.problems().isEmpty()
+          ? judge(installation, steps, measured)
+          : refuse(sheet, measured.problems());
+    } catch (BaselineProblem problem) {
+      return refuse(file, List.of(BaselineComplaint.of(installation, problem)));
+    } catch (IOException unreadable) {
+      return refuse(
+          sheet, List.of(new Problem(0, 0, "", "the sheet can't be read", "a CSV file in UTF-8")));
+    }
+  }
+
+  private ExitCode judge(
+      Installation installation, List<RehearsalStep> steps, MeasuredSheet measured) {
+    List<RehearsalRecord.Rehearsed> all = new ArrayList<>();
+    for (RehearsalStep step : steps) {
+      List<RehearsalRecord.Level> levels =
+          measured.levels().getOrDefault(FailureNames.id(step.result().failure()), List.of());
+      if (!levels.isEmpty()) {
+        all.add(rehearsed(installation, step, levels));
+      }
+    }
+    Wording wording = options.wording(installation);
+    workplace
+        .surface()
+        .answer(RehearsalRecord.text(all, Rehearsal.TOLERANCE, wording, workplace.surface().ink()));
+    if (!keep(all, wording)) {
+      return ExitCode.BAD_INPUT;
+    }
+    return all.stream().allMatch(one -> one.fits(Rehearsal.TOLERANCE))
+        ? ExitCode.FLOOR_DRY
+        : ExitCode.FLOOR_WET;
+  }
+
+  private static RehearsalRecord.Rehearsed rehearsed(
+      Installation installation, RehearsalStep step, List<RehearsalRecord.Level> levels) {
+    RehearsalRecord.Rehearsed plain =
+        new RehearsalRecord.Rehearsed(step.result().failure(), levels, List.of());
+    if (plain.fits(Rehearsal.TOLERANCE)) {
+      return plain;
+    }
+    List<MeasuredLevel> measured =
+        levels.stream()
+            .map(level -> new MeasuredLevel(level.vessel(), elevation(installation, level)))
+            .toList();
+    return new RehearsalRecord.Rehearsed(
+        step.result().failure(),
+        levels,
+        LikelyCauses.of(installation, step.result().failure(), measured));
+  }
+
+  private static double elevation(Installation installation, RehearsalRecord.Level level) {
+    return installation.vessels().stream()
+            .filter(vessel -> vessel.id().equals(level.vessel()))
+            .mapToDouble(Vessel::rim)
+            .findFirst()
+            .orElseThrow()
+        - level.measured();
+  }
+
+  private boolean keep(List<RehearsalRecord.Rehearsed> all, Wording wording) {
+    String day = date.orElseGet(LocalDate::now).toString();
+    return new PaperFolder(folder, file, workplace.surface())
+        .write(
+            ".rehearsal." + day + ".json",
+            () ->
+                PaperFolder.text(
+                    RehearsalRecord.json(
+                        all,
+                        VisibleText.of(String.valueOf(file.getFileName())),
+                        Fingerprint.of(file),
+                        day,
+                        wording)));
+  }
+
+  private ExitCode refuse(Path which, List<Problem> problems) {
+    Surface surface = workplace.surface();
+    surface.complain(ProblemReport.of(which, problems, surface.errInk()));
+    return ExitCode.BAD_INPUT;
+  }
+}

@@ -1,0 +1,54 @@
+package dryfloor.app.paper;
+
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.rehearsal.Means;
+import dryfloor.analysis.rehearsal.Rehearsal;
+import dryfloor.analysis.rehearsal.RehearsalStep;
+import dryfloor.app.report.Amounts;
+import dryfloor.app.report.Wording;
+import java.util.List;
+
+/** The rehearsal sheet in words. */
+final class RehearsalWords {
+
+  private static final double A_MINUTE = 60;
+
+  private RehearsalWords() {}
+
+  static List<Report.Rehearsal> of(Question question) {
+    return Rehearsal.of(question.sweep()).stream()
+        .map(step -> rehearsal(question.wording(), step))
+        .toList();
+  }
+
+  private static Report.Rehearsal rehearsal(Wording wording, RehearsalStep step) {
+    String failure = FailureNames.name(step.result().failure(), wording.installation());
+    return new Report.Rehearsal(
+        failure,
+        sentence(step.means()),
+        wording.amounts().time(Math.ceil(step.readAfter() / A_MINUTE) * A_MINUTE),
+        step.levels().stream().map(level -> expected(wording, level)).toList());
+  }
+
+  private static String sentence(Means means) {
+    return switch (means) {
+      case BREAKER ->
+          "Switch off at the breaker with dry hands; if the failure has the power come back, switch"
+              + " on again after a few minutes.";
+      case PLUG -> "Switch it off at its own switch or pull its plug, with dry hands.";
+      case HANDLE -> "Turn the valve by its handle, and mark where it stood.";
+      case FLOAT -> "Lift the float and hold it with a wooden stick, not with the hand.";
+      case WET_CLOTH -> "Lay a wet cloth on the sensor.";
+    };
+  }
+
+  private static Report.Expected expected(Wording wording, RehearsalStep.ExpectedLevel level) {
+    Amounts amounts = wording.amounts();
+    return new Report.Expected(
+        wording.names().label(level.vessel()),
+        amounts.level(level.rim() - level.before()),
+        amounts.level(level.rim() - level.expected()),
+        "± " + amounts.level(Rehearsal.TOLERANCE),
+        amounts.level(level.rim() - level.abort()));
+  }
+}

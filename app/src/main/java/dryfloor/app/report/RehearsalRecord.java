@@ -1,0 +1,153 @@
+package dryfloor.app.report;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.rehearsal.Cause;
+import java.util.List;
+import tools.jackson.databind.SerializationFeature;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** What was rehearsed and measured, as a sentence for each level and as a record to be kept. */
+public final class RehearsalRecord {
+
+  private static final int VERSION = 1;
+  private static final double MM = 1000;
+
+  /** So many causes are told. */
+  private static final int TOLD = 5;
+
+  private static final JsonMapper JSON =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+  private RehearsalRecord() {}
+
+  /**
+   * A rehearsed failure.
+   *
+   * @param levels that were measured
+   * @param causes by how well they fit; empty where all is within tolerance
+   */
+  public record Rehearsed(Failure failure, List<Level> levels, List<Cause.Ranked> causes) {
+    public Rehearsed {
+      levels = List.copyOf(levels);
+      causes = List.copyOf(causes);
+    }
+
+    /** Whether every level is within tolerance. */
+    public boolean fits(double tolerance) {
+      return levels.stream().allMatch(level -> Math.abs(level.higher()) <= tolerance);
+    }
+  }
+
+  /**
+   * A measured level.
+   *
+   * @param expected below the rim (m)
+   * @param measured below the rim (m)
+   * @param by who measured; may be empty
+   */
+  public record Level(String vessel, double expected, double measured, String by) {
+
+    /** How much higher the water stands than expected (m). */
+    public double higher() {
+      return expected - measured;
+    }
+  }
+
+  /** For reading. */
+  public static String text(List<Rehearsed> all, double tolerance, Wording wording, Ink ink) {
+    Lines lines = new Lines(ink);
+    lines.add(ink.heading(wording.installation().name()));
+    for (Rehearsed rehearsed : all) {
+      lines.heading(FailureNames.name(rehearsed.failure(), wording.installation()));
+      rehearsed
+          .levels()
+          .forEach(level -> lines.paragraph("  ", "    ", sentence(level, tolerance, wording)));
+      causes(rehearsed, wording, lines);
+    }
+    lines.blank();
+    lines.paragraph("", Cautions.STATEMENT);
+    return lines.text();
+  }
+
+  private static String sentence(Level level, double tolerance, Wording wording) {
+    boolean fits = Math.abs(level.higher()) <= tolerance;
+    return (fits ? "fits   " : "DIFFERS  ")
+        + wording.names().label(level.vessel())
+        + ": "
+        + wording.amounts().level(level.measured())
+        + " below the rim, expected "
+        + wording.amounts().level(level.expected())
+        + " ("
+        + wording.amounts().levelChange(level.higher())
+        + " in level)";
+  }
+
+  private static void causes(Rehearsed rehearsed, Wording wording, Lines lines) {
+    if (rehearsed.causes().isEmpty()) {
+      return;
+    }
+    lines.paragraph(
+        "  ",
+        "What would explain it, the best fit first. A good fit is no proof: several causes look"
+            + " alike, and the real one may not be here.");
+    CauseWords words = new CauseWords(wording);
+    rehearsed.causes().stream()
+        .limit(TOLD)
+        .forEach(
+            ranked ->
+                ranked
+                    .misfit()
+                    .ifPresent(
+                        misfit ->
+                            lines.paragraph(
+                                "    ",
+                                "      ",
+                                words.of(ranked.cause())
+                                    + ": "
+                                    + wording.amounts().level(misfit)
+                                    + " are left unexplained")));
+  }
+
+  /**
+   * For keeping.
+   *
+   * @param drawing its file name
+   * @param fingerprint of that file
+   */
+  public static String json(
+      List<Rehearsed> all, String drawing, String fingerprint, String date, Wording wording) {
+    ObjectNode root = JSON.createObjectNode();
+    root.put("rehearsal", VERSION);
+    root.put("drawing", drawing).put("sha256", fingerprint).put("date", date);
+    ArrayNode list = root.putArray("rehearsed");
+    CauseWords words = new CauseWords(wording);
+    for (Rehearsed rehearsed : all) {
+      ObjectNode into = list.addObject().put("failure", FailureNames.id(rehearsed.failure()));
+      ArrayNode levels = into.putArray("levels");
+      rehearsed
+          .levels()
+          .forEach(
+              level ->
+                  levels
+                      .addObject()
+                      .put("vessel", level.vessel())
+                      .put("expectedBelowRim_mm", tenths(level.expected()))
+                      .put("measuredBelowRim_mm", tenths(level.measured()))
+                      .put("measuredBy", level.by()));
+      ArrayNode causes = into.putArray("causes");
+      for (Cause.Ranked ranked : rehearsed.causes()) {
+        ObjectNode cause = causes.addObject().put("cause", words.of(ranked.cause()));
+        ranked.misfit().ifPresent(misfit -> cause.put("unexplained_mm", tenths(misfit)));
+      }
+    }
+    root.put("statement", Cautions.STATEMENT);
+    return JSON.writeValueAsString(root) + "\n";
+  }
+
+  private static double tenths(double metres) {
+    return Math.round(metres * MM * 10) / 10.0;
+  }
+}

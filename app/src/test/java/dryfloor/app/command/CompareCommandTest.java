@@ -1,0 +1,64 @@
+package dryfloor.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.app.report.Ink;
+import dryfloor.model.file.InstallationFile;
+import java.io.StringWriter;
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+/**
+ * The first look as drawn and as corrected, in which only pan and vat are higher: four wet failures
+ * become caught ones, and four that were caught before leave more room.
+ */
+class CompareCommandTest {
+
+  private static final String DRAWN =
+      Path.of("..", "scenarios", "first-look", "as-drawn.json").toString();
+  private static final String CORRECTED =
+      Path.of("..", "scenarios", "first-look", "corrected.json").toString();
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @Test
+  void aCorrectionIsBetterAndSaysByHowMuch() {
+    assertThat(run("compare", DRAWN, CORRECTED)).isZero();
+    assertThat(out.toString())
+        .contains("0 worse, 8 better, 41 the same")
+        .containsPattern("WET → ◐ CAUGHT +Return line comes apart at its lowest point +-3[78] L");
+  }
+
+  @Test
+  void theWayBackIsWorse() {
+    assertThat(run("compare", CORRECTED, DRAWN, "--json")).isEqualTo(1);
+    JsonNode root = JsonMapper.shared().readTree(out.toString());
+    assertThat(root.get("worse")).hasSize(8);
+    assertThat(root.get("worse"))
+        .filteredOn(change -> !change.get("now").equals(change.get("before")))
+        .hasSize(4)
+        .allMatch(change -> change.get("now").asString().equals("WET"));
+    assertThat(root.get("better")).isEmpty();
+    assertThat(root.get("worse").get(0).get("moreWaterOnFloors_L").asDouble()).isPositive();
+  }
+
+  @Test
+  void everyWrongDrawingIsTold() {
+    assertThat(run("compare", "nowhere.json", "nowhere-else.json")).isEqualTo(2);
+    assertThat(err.toString()).contains("nowhere.json", "nowhere-else.json");
+  }
+
+  private int run(String... arguments) {
+    Surface surface =
+        new Surface(new Output(out, false), new Output(err, false), Ink.PLAIN, Ink.PLAIN, false);
+    return new CommandLines(
+            new Workplace(InstallationFile::read, new SweepAnalyst(), surface),
+            file -> {},
+            Map.of())
+        .run(arguments);
+  }
+}
