@@ -17,7 +17,7 @@ public sealed interface Failure {
   /** The whole building loses power and gets it back. */
   record BuildingLosesPowerForAWhile() implements Failure {}
 
-  /** Three short cuts in a row. */
+  /** Three brief outages in a row. */
   record PowerFlickers() implements Failure {}
 
   /** The whole building loses power and the backup keeps its circuits alive all the time. */

@@ -46,7 +46,7 @@ public final class FailureNames {
     return switch (failure) {
       case BuildingLosesPower f -> "Power lost in the whole building";
       case BuildingLosesPowerForAWhile f -> "Power lost in the whole building and back again";
-      case PowerFlickers f -> "Power flickers: several short cuts in a row";
+      case PowerFlickers f -> "Power flickers: several brief outages in a row";
       case OnlyBackupRuns f -> "Power lost, and only what has a backup runs";
       case CircuitTrips f -> head(f.circuit(), "trips");
       case CircuitTripsForAWhile f -> head(f.circuit(), "trips and is switched on again");

@@ -37,7 +37,7 @@ final class PowerCuts {
                     new CircuitOn(circuit.id(), to)));
   }
 
-  /** Several short cuts; a backup is taken to be full again at each. */
+  /** Several brief outages; a backup is taken to be full again at each. */
   static List<Effect> flickers(Installation drawing) {
     return IntStream.range(0, FLICKERS)
         .mapToDouble(cut -> cut * (FLICKER + POWER_BETWEEN_FLICKERS))

@@ -21,7 +21,7 @@ final class Landing {
     return (isFloor(wording, place) ? " on " : " in ") + wording.names().the(place);
   }
 
-  private static boolean isFloor(Wording wording, String place) {
+  static boolean isFloor(Wording wording, String place) {
     return wording.installation().floors().stream().map(Floor::id).anyMatch(place::equals);
   }
 }

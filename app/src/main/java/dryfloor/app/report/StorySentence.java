@@ -21,15 +21,12 @@ public final class StorySentence {
       case STARTS -> subject(event) + " starts" + because(event, ": ", " calls for it") + ".";
       case OPENS -> subject(event) + " opens.";
       case CLOSES -> subject(event) + " closes.";
-      case ACTS -> subject(event) + " trips" + because(event, " on the water in ", "") + ".";
-      case LETS_GO -> subject(event) + " resets" + because(event, " on the water in ", "") + ".";
+      case ACTS -> subject(event) + " trips" + onWater(event) + ".";
+      case LETS_GO -> subject(event) + " resets" + onWater(event) + ".";
       case RUNS_BACKWARDS ->
           "Water runs backwards through " + the(event.subject()) + into(event) + ".";
       case TAKES_AIR_AT_OPENING ->
-          "Air gets into "
-              + the(event.subject())
-              + because(event, ": its opening in ", " is uncovered")
-              + ".";
+          "Air gets into " + the(event.subject()) + throughOpening(event) + ".";
       case SIPHON_BREAKS ->
           subject(event) + " lets air in" + because(event, " and stops the flow in ", "") + ".";
       case COLUMN_PARTS ->
@@ -79,6 +76,20 @@ public final class StorySentence {
       case EMPTY -> subject(event) + " has run empty.";
       case POURED -> "Somebody tops up " + the(event.subject()) + " by hand" + allTold(event) + ".";
     };
+  }
+
+  private String onWater(StoryEvent event) {
+    return event.other().isEmpty() ? "" : " on the water" + Landing.on(wording, event.other());
+  }
+
+  /** An end that lies open over a floor was never covered. */
+  private String throughOpening(StoryEvent event) {
+    if (event.other().isEmpty() || event.other().equals(event.subject())) {
+      return "";
+    }
+    return Landing.isFloor(wording, event.other())
+        ? " through its open end over " + the(event.other())
+        : ": its opening in " + the(event.other()) + " is uncovered";
   }
 
   private String leaks(StoryEvent event) {

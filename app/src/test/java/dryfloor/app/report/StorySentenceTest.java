@@ -56,6 +56,14 @@ class StorySentenceTest {
             + "| The water on the hall floor reaches the sill and flows over it onto the plant room"
             + " floor.",
         "ACTS | top-off-switch | sump | -1 | The top-off switch trips on the water in the sump.",
+        "ACTS | top-off-switch | hall | -1"
+            + "| The top-off switch trips on the water on the hall floor.",
+        "TAKES_AIR_AT_OPENING | return-line | hall | -1"
+            + "| Air gets into the return line through its open end over the hall floor.",
+        "TAKES_AIR_AT_OPENING | return-line | sump | -1"
+            + "| Air gets into the return line: its opening in the sump is uncovered.",
+        "TAKES_AIR_AT_OPENING | return-line | return-line | -1"
+            + "| Air gets into the return line.",
         "LETS_GO | top-off-switch | sump | -1"
             + "| The top-off switch resets on the water in the sump.",
         "STOPS | return-pump | '' | -1 | The return pump stops.",
