@@ -28,7 +28,7 @@ if defined STALE (
   call mvn -q -B -Dmaven.test.skip=true -Dspotless.check.skip=true -Dstyle.color=never package 1>&2 || (popd & echo dryfloor: the build failed. 1>&2 & exit /b 3)
   popd
 )
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xlog:all=off -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%APP%target\dryfloor.jsa" "-Xmx%MEMORY%" -Dfile.encoding=UTF-8 --enable-native-access=ALL-UNNAMED -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto -Xlog:disable -Xlog:all=off -XX:+AutoCreateSharedArchive "-XX:SharedArchiveFile=%APP%target\dryfloor.jsa" "-Xmx%MEMORY%" -Dfile.encoding=UTF-8 -Djava.awt.headless=true --enable-native-access=ALL-UNNAMED -jar "%JAR%" %*
 exit /b %ERRORLEVEL%
 
 :try
