@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledIfSystemProperty;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.opentest4j.AssertionFailedError;
@@ -38,7 +37,6 @@ class EngineFuzzTest {
   private static final Duration A_DRAWING_HANGS = Duration.ofMinutes(10);
 
   @Test
-  @DisabledIfSystemProperty(named = INPUTS, matches = ".+")
   void smallDrawingsWithExtremeNumbersAreAnswered(@TempDir Path folder) throws IOException {
     List<String> small = files().stream().filter(file -> file.length() < SMALL).toList();
     EngineFuzz fuzz = new EngineFuzz(SEED, small, USUAL_STEPS, folder);

@@ -4,7 +4,7 @@ package dryfloor.analysis.reference;
 enum Seen {
   /** Read in the document, its scan or a reproduction of its text. */
   IN_THE_SOURCE("seen in the source"),
-  /** Read in a transcription or quotation that names the source. */
+  /** Read in a quotation that names the source. */
   SECOND_HAND("seen second-hand"),
   /** Not seen by anybody who worked on this: to be verified. */
   FROM_MEMORY("from memory");

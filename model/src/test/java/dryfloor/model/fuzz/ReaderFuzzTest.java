@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.condition.DisabledIfSystemProperty;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 import org.opentest4j.AssertionFailedError;
@@ -30,7 +29,6 @@ class ReaderFuzzTest {
   private static final Duration BATCH_HANGS = Duration.ofMinutes(2);
 
   @Test
-  @DisabledIfSystemProperty(named = INPUTS, matches = ".+")
   void tenThousandBrokenFilesAreAnswered(@TempDir Path folder) throws IOException {
     ReaderFuzz fuzz = new ReaderFuzz(SEED, folder);
     fuzz.run(USUAL_INPUTS);
