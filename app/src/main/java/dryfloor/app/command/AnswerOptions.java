@@ -36,20 +36,6 @@ final class AnswerOptions {
   }
 
   private static Installation withAway(Installation drawn, double away) {
-    return new Installation(
-        drawn.name(),
-        new Conditions(drawn.conditions().celsius(), away),
-        drawn.storeys(),
-        drawn.floors(),
-        drawn.vessels(),
-        drawn.weirs(),
-        drawn.junctions(),
-        drawn.supplies(),
-        drawn.drains(),
-        drawn.runs(),
-        drawn.circulationPumps(),
-        drawn.circuits(),
-        drawn.controls(),
-        drawn.failureSettings());
+    return drawn.withConditions(new Conditions(drawn.conditions().celsius(), away));
   }
 }

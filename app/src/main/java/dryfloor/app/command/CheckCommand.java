@@ -54,12 +54,7 @@ public final class CheckCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
   private boolean json;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      converter = ThreadCount.class,
-      description = "Work on so many failures at once. Default: as many as the machine allows.")
-  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
+  @Mixin private Threads threads = new Threads();
 
   /** A command at this workplace. */
   public CheckCommand(Workplace workplace) {
@@ -117,7 +112,7 @@ public final class CheckCommand implements Callable<Integer> {
   private SweepResult sweep(Path file, Installation installation) throws BaselineProblem {
     String task = String.valueOf(file.getFileName());
     try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
-      return workplace.analyst().everyFailure(installation, threads, progress);
+      return workplace.analyst().everyFailure(installation, threads.count(), progress);
     }
   }
 

@@ -45,12 +45,7 @@ public final class CompareCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
   private boolean json;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      converter = ThreadCount.class,
-      description = "Work on so many failures at once. Default: as many as the machine allows.")
-  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
+  @Mixin private Threads threads = new Threads();
 
   /** A command at this workplace. */
   public CompareCommand(Workplace workplace) {
@@ -101,7 +96,7 @@ public final class CompareCommand implements Callable<Integer> {
     }
     String task = String.valueOf(file.getFileName());
     try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
-      return Optional.of(workplace.analyst().everyFailure(installation, threads, progress));
+      return Optional.of(workplace.analyst().everyFailure(installation, threads.count(), progress));
     } catch (BaselineProblem problem) {
       return refuse(file, List.of(BaselineComplaint.of(installation, problem)));
     }

@@ -5,10 +5,7 @@ import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Limits;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.sweep.BaselineProblem;
-import dryfloor.app.report.CareSection;
-import dryfloor.app.report.JsonAnswer;
 import dryfloor.app.report.LimitsReport;
-import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.PropertyWords;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
@@ -17,7 +14,6 @@ import dryfloor.model.file.VisibleText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -61,12 +57,7 @@ public final class LimitsCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
   private boolean json;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      converter = ThreadCount.class,
-      description = "Work on so many limits at once. Default: as many as the machine allows.")
-  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
+  @Mixin private Threads threads = new Threads();
 
   /** A command at this workplace. */
   public LimitsCommand(Workplace workplace) {
@@ -75,34 +66,24 @@ public final class LimitsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return answer().number();
+    OneDrawing one = new OneDrawing(workplace, "limits", file, json);
+    return one.judge(options, installation -> answer(one, installation));
   }
 
-  private ExitCode answer() {
-    return switch (workplace.drawings().load(file)) {
-      case Loaded.Refused refused -> refuse(refused.problems());
-      case Loaded.Drawing drawing -> answer(options.asked(drawing.installation()));
-    };
-  }
-
-  private ExitCode answer(Installation installation) {
+  private ExitCode answer(OneDrawing one, Installation installation) throws BaselineProblem {
     List<Property> properties =
         Limits.properties(installation).stream().filter(this::isWanted).toList();
-    Optional<Problem> nothing =
-        properties.isEmpty()
-            ? Optional.of(nothingFits(installation))
-            : NothingToJudge.of(installation, workplace.analyst().failures(installation));
-    if (nothing.isPresent()) {
-      return refuse(List.of(nothing.get()));
+    if (properties.isEmpty()) {
+      return one.refuse(List.of(nothingFits(installation)));
     }
-    try {
-      LimitResult limits = limits(installation, properties);
-      tell(limits, options.wording(installation));
-      boolean open = limits.answers().stream().anyMatch(LimitAnswer.Cancelled.class::isInstance);
-      return open ? ExitCode.NO_ANSWER : ExitCode.FLOOR_DRY;
-    } catch (BaselineProblem problem) {
-      return refuse(List.of(BaselineComplaint.of(installation, problem)));
-    }
+    LimitResult limits = limits(one, installation, properties);
+    Wording wording = options.wording(installation);
+    one.tell(
+        wording,
+        () -> LimitsReport.of(limits, wording, workplace.surface().ink()),
+        json -> json.limited(file, wording, limits));
+    boolean open = limits.answers().stream().anyMatch(LimitAnswer.Cancelled.class::isInstance);
+    return open ? ExitCode.NO_ANSWER : ExitCode.FLOOR_DRY;
   }
 
   private boolean isWanted(Property property) {
@@ -125,34 +106,10 @@ public final class LimitsCommand implements Callable<Integer> {
             "a part of one of these: " + ids);
   }
 
-  private LimitResult limits(Installation installation, List<Property> properties)
+  private LimitResult limits(OneDrawing one, Installation installation, List<Property> properties)
       throws BaselineProblem {
-    String task = String.valueOf(file.getFileName());
-    try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
-      return workplace.analyst().limits(installation, properties, threads, progress);
+    try (WatchedProgress progress = one.progress()) {
+      return workplace.analyst().limits(installation, properties, threads.count(), progress);
     }
-  }
-
-  private void tell(LimitResult limits, Wording wording) {
-    Surface surface = workplace.surface();
-    if (json) {
-      JsonAnswer answer = new JsonAnswer("limits");
-      answer.limited(file, wording, limits);
-      surface.answer(answer.text());
-    } else {
-      surface.answer(LimitsReport.of(limits, wording, surface.ink()));
-      surface.answer(CareSection.of(List.of(wording), surface.ink()));
-    }
-  }
-
-  private ExitCode refuse(List<Problem> problems) {
-    if (json) {
-      JsonAnswer answer = new JsonAnswer("limits");
-      answer.rejected(file, problems);
-      workplace.surface().answer(answer.text());
-    }
-    Surface surface = workplace.surface();
-    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
-    return ExitCode.BAD_INPUT;
   }
 }

@@ -2,7 +2,6 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.app.report.FailureList;
-import dryfloor.app.report.ProblemReport;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
@@ -32,26 +31,18 @@ public final class ListCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return switch (workplace.drawings().load(file)) {
-      case Loaded.Refused refused -> refuse(refused.problems()).number();
-      case Loaded.Drawing drawing -> list(drawing.installation()).number();
-    };
+    OneDrawing one = new OneDrawing(workplace, "list", file, false);
+    return one.ask(new AnswerOptions(), installation -> list(one, installation));
   }
 
-  private ExitCode list(Installation installation) {
+  private ExitCode list(OneDrawing one, Installation installation) {
     List<Failure> failures = workplace.analyst().failures(installation);
     Optional<Problem> nothing = NothingToJudge.of(installation, failures);
     if (failures.isEmpty() && nothing.isPresent()) {
-      return refuse(List.of(nothing.get()));
+      return one.refuse(List.of(nothing.get()));
     }
     Surface surface = workplace.surface();
     surface.answer(FailureList.of(installation, failures, surface.ink()));
     return ExitCode.FLOOR_DRY;
-  }
-
-  private ExitCode refuse(List<Problem> problems) {
-    Surface surface = workplace.surface();
-    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
-    return ExitCode.BAD_INPUT;
   }
 }

@@ -4,16 +4,10 @@ import dryfloor.analysis.pair.PairAnswer;
 import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.sweep.BaselineProblem;
-import dryfloor.app.report.CareSection;
-import dryfloor.app.report.JsonAnswer;
 import dryfloor.app.report.PairsReport;
-import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
-import dryfloor.model.file.Problem;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -54,12 +48,7 @@ public final class PairsCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
   private boolean json;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      converter = ThreadCount.class,
-      description = "Work on so many pairs at once. Default: as many as the machine allows.")
-  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
+  @Mixin private Threads threads = new Threads();
 
   /** Which pairs are asked about. */
   static final class Asked {
@@ -86,47 +75,23 @@ public final class PairsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return answer().number();
+    OneDrawing one = new OneDrawing(workplace, "pairs", file, json);
+    return one.judge(options, installation -> answer(one, installation));
   }
 
-  private ExitCode answer() {
-    return switch (workplace.drawings().load(file)) {
-      case Loaded.Refused refused -> refuse(refused.problems());
-      case Loaded.Drawing drawing -> answer(options.asked(drawing.installation()));
-    };
+  private ExitCode answer(OneDrawing one, Installation installation) throws BaselineProblem {
+    PairResult pairs = pairs(one, installation);
+    Wording wording = options.wording(installation);
+    one.tell(
+        wording,
+        () -> PairsReport.of(pairs, wording, workplace.surface().ink()),
+        json -> json.paired(file, wording, pairs));
+    return exitCode(pairs);
   }
 
-  private ExitCode answer(Installation installation) {
-    Optional<Problem> nothing =
-        NothingToJudge.of(installation, workplace.analyst().failures(installation));
-    if (nothing.isPresent()) {
-      return refuse(List.of(nothing.get()));
-    }
-    try {
-      PairResult pairs = pairs(installation);
-      tell(pairs, options.wording(installation));
-      return exitCode(pairs);
-    } catch (BaselineProblem problem) {
-      return refuse(List.of(BaselineComplaint.of(installation, problem)));
-    }
-  }
-
-  private PairResult pairs(Installation installation) throws BaselineProblem {
-    String task = String.valueOf(file.getFileName());
-    try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
-      return workplace.analyst().pairs(installation, asked.scope(), threads, progress);
-    }
-  }
-
-  private void tell(PairResult pairs, Wording wording) {
-    Surface surface = workplace.surface();
-    if (json) {
-      JsonAnswer answer = new JsonAnswer("pairs");
-      answer.paired(file, wording, pairs);
-      surface.answer(answer.text());
-    } else {
-      surface.answer(PairsReport.of(pairs, wording, surface.ink()));
-      surface.answer(CareSection.of(List.of(wording), surface.ink()));
+  private PairResult pairs(OneDrawing one, Installation installation) throws BaselineProblem {
+    try (WatchedProgress progress = one.progress()) {
+      return workplace.analyst().pairs(installation, asked.scope(), threads.count(), progress);
     }
   }
 
@@ -138,16 +103,5 @@ public final class PairsCommand implements Callable<Integer> {
     return pairs.of(PairAnswer.Unanswered.class).isEmpty()
         ? worst
         : worst.worse(ExitCode.NO_ANSWER);
-  }
-
-  private ExitCode refuse(List<Problem> problems) {
-    if (json) {
-      JsonAnswer answer = new JsonAnswer("pairs");
-      answer.rejected(file, problems);
-      workplace.surface().answer(answer.text());
-    }
-    Surface surface = workplace.surface();
-    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
-    return ExitCode.BAD_INPUT;
   }
 }

@@ -6,7 +6,6 @@ import dryfloor.analysis.rehearsal.MeasuredLevel;
 import dryfloor.analysis.rehearsal.Rehearsal;
 import dryfloor.analysis.rehearsal.RehearsalStep;
 import dryfloor.analysis.sweep.BaselineProblem;
-import dryfloor.analysis.sweep.Progress;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.RehearsalRecord;
 import dryfloor.app.report.Wording;
@@ -64,6 +63,8 @@ public final class RehearseCommand implements Callable<Integer> {
       description = "The day on which it was measured, such as 2026-11-26. Default: today.")
   private Optional<LocalDate> date = Optional.empty();
 
+  @Mixin private Threads threads = new Threads();
+
   /** A command at this workplace. */
   public RehearseCommand(Workplace workplace) {
     this.workplace = workplace;
@@ -71,25 +72,28 @@ public final class RehearseCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return switch (workplace.drawings().load(file)) {
-      case Loaded.Refused refused -> refuse(file, refused.problems()).number();
-      case Loaded.Drawing drawing -> judge(options.asked(drawing.installation())).number();
-    };
+    OneDrawing one = new OneDrawing(workplace, "rehearse", file, false);
+    return one.judge(options, installation -> judge(one, installation));
   }
 
-  private ExitCode judge(Installation installation) {
+  private ExitCode judge(OneDrawing one, Installation installation) throws BaselineProblem {
     try {
-      List<RehearsalStep> steps =
-          Rehearsal.of(workplace.analyst().everyFailure(installation, 1, Progress.NONE));
+      List<RehearsalStep> steps = steps(one, installation);
       MeasuredSheet measured = MeasuredSheet.of(Files.readString(sheet), steps);
       return measured.problems().isEmpty()
           ? judge(installation, steps, measured)
-          : refuse(sheet, measured.problems());
-    } catch (BaselineProblem problem) {
-      return refuse(file, List.of(BaselineComplaint.of(installation, problem)));
+          : refuseSheet(measured.problems());
     } catch (IOException unreadable) {
-      return refuse(
-          sheet, List.of(new Problem(0, 0, "", "the sheet can't be read", "a CSV file in UTF-8")));
+      return refuseSheet(
+          List.of(new Problem(0, 0, "", "the sheet can't be read", "a CSV file in UTF-8")));
+    }
+  }
+
+  private List<RehearsalStep> steps(OneDrawing one, Installation installation)
+      throws BaselineProblem {
+    try (WatchedProgress progress = one.progress()) {
+      return Rehearsal.of(
+          workplace.analyst().everyFailure(installation, threads.count(), progress));
     }
   }
 
@@ -156,9 +160,9 @@ public final class RehearseCommand implements Callable<Integer> {
                         wording)));
   }
 
-  private ExitCode refuse(Path which, List<Problem> problems) {
+  private ExitCode refuseSheet(List<Problem> problems) {
     Surface surface = workplace.surface();
-    surface.complain(ProblemReport.of(which, problems, surface.errInk()));
+    surface.complain(ProblemReport.of(sheet, problems, surface.errInk()));
     return ExitCode.BAD_INPUT;
   }
 }

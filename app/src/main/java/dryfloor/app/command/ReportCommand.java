@@ -14,10 +14,8 @@ import dryfloor.app.paper.ReportJson;
 import dryfloor.app.paper.ReportWords;
 import dryfloor.app.paper.WorksheetCsv;
 import dryfloor.app.paper.WorksheetSpreadsheet;
-import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
-import dryfloor.model.file.Problem;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -89,12 +87,7 @@ public final class ReportCommand implements Callable<Integer> {
               + " Default: 10L,100L.")
   private SeverityScale severity = SeverityScale.USUAL;
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      converter = ThreadCount.class,
-      description = "Work on so many failures at once. Default: as many as the machine allows.")
-  private int threads = Math.min(ThreadCount.MOST, Runtime.getRuntime().availableProcessors());
+  @Mixin private Threads threads = new Threads();
 
   /** A command at this workplace. */
   public ReportCommand(Workplace workplace) {
@@ -103,30 +96,18 @@ public final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return switch (workplace.drawings().load(file)) {
-      case Loaded.Refused refused -> refuse(refused.problems()).number();
-      case Loaded.Drawing drawing -> answer(options.asked(drawing.installation())).number();
-    };
+    OneDrawing one = new OneDrawing(workplace, "report", file, false);
+    return one.judge(
+        options,
+        installation -> {
+          SweepResult sweep = sweep(one, installation);
+          return write(sweep) ? ExitCode.of(sweep.results()) : ExitCode.BAD_INPUT;
+        });
   }
 
-  private ExitCode answer(Installation installation) {
-    Optional<Problem> nothing =
-        NothingToJudge.of(installation, workplace.analyst().failures(installation));
-    if (nothing.isPresent()) {
-      return refuse(List.of(nothing.get()));
-    }
-    try {
-      SweepResult sweep = sweep(installation);
-      return write(sweep) ? ExitCode.of(sweep.results()) : ExitCode.BAD_INPUT;
-    } catch (BaselineProblem problem) {
-      return refuse(List.of(BaselineComplaint.of(installation, problem)));
-    }
-  }
-
-  private SweepResult sweep(Installation installation) throws BaselineProblem {
-    String task = String.valueOf(file.getFileName());
-    try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
-      return workplace.analyst().everyFailure(installation, threads, progress);
+  private SweepResult sweep(OneDrawing one, Installation installation) throws BaselineProblem {
+    try (WatchedProgress progress = one.progress()) {
+      return workplace.analyst().everyFailure(installation, threads.count(), progress);
     }
   }
 
@@ -178,11 +159,5 @@ public final class ReportCommand implements Callable<Integer> {
             date.orElseGet(LocalDate::now).toString(),
             DryfloorCommand.PROGRAM,
             wording.amounts().hours(sweep.installation().conditions().away())));
-  }
-
-  private ExitCode refuse(List<Problem> problems) {
-    Surface surface = workplace.surface();
-    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
-    return ExitCode.BAD_INPUT;
   }
 }

@@ -2,13 +2,9 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
-import dryfloor.app.report.CareSection;
-import dryfloor.app.report.JsonAnswer;
-import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.WarningsReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
-import dryfloor.model.file.Problem;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -48,45 +44,17 @@ public final class WarningsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return answer().number();
+    OneDrawing one = new OneDrawing(workplace, "warnings", file, json);
+    return one.ask(options, installation -> answer(one, installation));
   }
 
-  private ExitCode answer() {
-    return switch (workplace.drawings().load(file)) {
-      case Loaded.Refused refused -> refuse(refused.problems());
-      case Loaded.Drawing drawing -> answer(options.asked(drawing.installation()));
-    };
-  }
-
-  private ExitCode answer(Installation installation) {
-    try {
-      tell(workplace.analyst().warnings(installation), options.wording(installation));
-      return ExitCode.FLOOR_DRY;
-    } catch (BaselineProblem problem) {
-      return refuse(List.of(BaselineComplaint.of(installation, problem)));
-    }
-  }
-
-  private void tell(List<Warning> warnings, Wording wording) {
-    Surface surface = workplace.surface();
-    if (json) {
-      JsonAnswer answer = new JsonAnswer("warnings");
-      answer.warned(file, wording, warnings);
-      surface.answer(answer.text());
-    } else {
-      surface.answer(WarningsReport.of(warnings, wording, surface.ink()));
-      surface.answer(CareSection.of(List.of(wording), surface.ink()));
-    }
-  }
-
-  private ExitCode refuse(List<Problem> problems) {
-    if (json) {
-      JsonAnswer answer = new JsonAnswer("warnings");
-      answer.rejected(file, problems);
-      workplace.surface().answer(answer.text());
-    }
-    Surface surface = workplace.surface();
-    surface.complain(ProblemReport.of(file, problems, surface.errInk()));
-    return ExitCode.BAD_INPUT;
+  private ExitCode answer(OneDrawing one, Installation installation) throws BaselineProblem {
+    List<Warning> warnings = workplace.analyst().warnings(installation);
+    Wording wording = options.wording(installation);
+    one.tell(
+        wording,
+        () -> WarningsReport.of(warnings, wording, workplace.surface().ink()),
+        json -> json.warned(file, wording, warnings));
+    return ExitCode.FLOOR_DRY;
   }
 }
