@@ -8,6 +8,7 @@ import dryfloor.model.element.Element;
 import dryfloor.model.element.Floor;
 import dryfloor.model.element.Junction;
 import dryfloor.model.element.Run;
+import dryfloor.model.element.RunEnd;
 import dryfloor.model.element.Storey;
 import dryfloor.model.element.Supply;
 import dryfloor.model.element.Vessel;
@@ -77,41 +78,83 @@ public record Installation(
     return (int) elements().count() + runs.stream().mapToInt(run -> run.parts().size()).sum();
   }
 
+  /** Elevation of an end of a run (m); the end must be somewhere in this installation. */
+  public double elevationOf(RunEnd end) {
+    return switch (end) {
+      case RunEnd.Opening opening -> opening.elevation();
+      case RunEnd.AtJunction at -> named(junctions, at.at()).elevation();
+      case RunEnd.AtSupply at -> named(supplies, at.at()).elevation();
+      case RunEnd.AtDrain at -> named(drains, at.at()).elevation();
+    };
+  }
+
+  private static <E extends Element> E named(List<E> all, String id) {
+    return all.stream().filter(element -> element.id().equals(id)).findFirst().orElseThrow();
+  }
+
+  /** The same installation with another name. */
+  public Installation withName(String other) {
+    return with(other, conditions, vessels, weirs, junctions, runs, circuits, failureSettings);
+  }
+
+  /** The same installation in other conditions. */
+  public Installation withConditions(Conditions other) {
+    return with(name, other, vessels, weirs, junctions, runs, circuits, failureSettings);
+  }
+
   /** The same installation with other vessels. */
   public Installation withVessels(List<Vessel> other) {
-    return new Installation(
-        name,
-        conditions,
-        storeys,
-        floors,
-        other,
-        weirs,
-        junctions,
-        supplies,
-        drains,
-        runs,
-        circulationPumps,
-        circuits,
-        controls,
-        failureSettings);
+    return with(name, conditions, other, weirs, junctions, runs, circuits, failureSettings);
+  }
+
+  /** The same installation with other weirs. */
+  public Installation withWeirs(List<Weir> other) {
+    return with(name, conditions, vessels, other, junctions, runs, circuits, failureSettings);
+  }
+
+  /** The same installation with other junctions. */
+  public Installation withJunctions(List<Junction> other) {
+    return with(name, conditions, vessels, weirs, other, runs, circuits, failureSettings);
   }
 
   /** The same installation with other runs. */
   public Installation withRuns(List<Run> other) {
+    return with(name, conditions, vessels, weirs, junctions, other, circuits, failureSettings);
+  }
+
+  /** The same installation with other circuits. */
+  public Installation withCircuits(List<Circuit> other) {
+    return with(name, conditions, vessels, weirs, junctions, runs, other, failureSettings);
+  }
+
+  /** The same installation with something else said about its failures. */
+  public Installation withFailureSettings(FailureSettings other) {
+    return with(name, conditions, vessels, weirs, junctions, runs, circuits, other);
+  }
+
+  private Installation with(
+      String aName,
+      Conditions someConditions,
+      List<Vessel> someVessels,
+      List<Weir> someWeirs,
+      List<Junction> someJunctions,
+      List<Run> someRuns,
+      List<Circuit> someCircuits,
+      FailureSettings someSettings) {
     return new Installation(
-        name,
-        conditions,
+        aName,
+        someConditions,
         storeys,
         floors,
-        vessels,
-        weirs,
-        junctions,
+        someVessels,
+        someWeirs,
+        someJunctions,
         supplies,
         drains,
-        other,
+        someRuns,
         circulationPumps,
-        circuits,
+        someCircuits,
         controls,
-        failureSettings);
+        someSettings);
   }
 }

@@ -3,6 +3,7 @@ package dryfloor.analysis.limit;
 import dryfloor.analysis.failure.Failure.End;
 import dryfloor.analysis.limit.Property.*;
 import dryfloor.model.Installation;
+import dryfloor.model.Redrawn;
 import dryfloor.model.check.DrawingCheck;
 import dryfloor.model.check.Finding;
 import dryfloor.model.element.Run;
@@ -182,56 +183,27 @@ final class Choices {
   /** The drawing with this value chosen. */
   Installation with(Property property, double value) {
     return switch (property) {
-      case RunningLevel p ->
-          Redrawn.vessel(drawn, p.of(), v -> Redrawn.vessel(v, v.shape(), value));
+      case RunningLevel p -> Redrawn.vessel(drawn, p.of(), v -> v.withLevel(value));
       case Rim p ->
           Redrawn.vessel(
-              drawn,
-              p.of(),
-              v -> Redrawn.vessel(v, Reshaped.tall(v.shape(), value - v.bottom()), v.level()));
+              drawn, p.of(), v -> v.withShape(Reshaped.tall(v.shape(), value - v.bottom())));
       case BasinSize p ->
           Redrawn.vessel(drawn, p.of(), v -> wider(v, value / v.shape().capacity()));
       case ReservoirVolume p -> Redrawn.vessel(drawn, p.of(), v -> wider(v, value / water(v)));
-      case WeirCrest p -> Redrawn.weir(drawn, p.of(), value);
+      case WeirCrest p -> Redrawn.weir(drawn, p.of(), w -> w.withCrest(value));
       case StandpipeLip p -> MovedEnd.of(drawn, p.of(), p.end(), value);
       case Port p -> MovedEnd.of(drawn, p.of(), p.end(), value);
       case SiphonBreakHeight p ->
-          Redrawn.part(drawn, p.of(), part -> higher((Part.SiphonBreak) part, value));
-      case DrainBore p ->
-          Redrawn.run(
-              drawn,
-              p.of(),
-              r -> Redrawn.run(r, r.from(), r.to(), value, r.length(), r.waypoints(), r.parts()));
-      case PumpSpeed p -> Redrawn.part(drawn, p.of(), part -> faster((Part.Pump) part, value));
-      case ValveOpening p -> Redrawn.part(drawn, p.of(), part -> open((Part.Valve) part, value));
+          Redrawn.part(drawn, p.of(), part -> ((Part.SiphonBreak) part).withElevation(value));
+      case DrainBore p -> Redrawn.run(drawn, p.of(), run -> run.withBore(value));
+      case PumpSpeed p -> Redrawn.part(drawn, p.of(), part -> ((Part.Pump) part).withSpeed(value));
+      case ValveOpening p ->
+          Redrawn.part(drawn, p.of(), part -> ((Part.Valve) part).withOpening(value));
     };
   }
 
   private static Vessel wider(Vessel vessel, double times) {
-    return Redrawn.vessel(vessel, Reshaped.wide(vessel.shape(), times), vessel.level());
-  }
-
-  private static Part higher(Part.SiphonBreak s, double elevation) {
-    return new Part.SiphonBreak(
-        s.id(), s.name(), s.along(), elevation, s.diameter(), s.count(), s.coveredBy());
-  }
-
-  private static Part faster(Part.Pump p, double speed) {
-    return new Part.Pump(
-        p.id(),
-        p.name(),
-        p.along(),
-        p.curve(),
-        speed,
-        p.kind(),
-        p.power(),
-        p.stoppedLoss(),
-        p.primesAgain(),
-        p.standsIn());
-  }
-
-  private static Part open(Part.Valve v, double opening) {
-    return new Part.Valve(v.id(), v.name(), v.along(), v.kv(), opening, v.drive());
+    return vessel.withShape(Reshaped.wide(vessel.shape(), times));
   }
 
   private static double water(Vessel vessel) {

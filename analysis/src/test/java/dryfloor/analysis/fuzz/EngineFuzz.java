@@ -2,12 +2,12 @@ package dryfloor.analysis.fuzz;
 
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.installation.OnlyWith;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Sweep;
 import dryfloor.analysis.sweep.SweepResult;
-import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -137,28 +137,7 @@ final class EngineFuzz {
             .collect(Collectors.toCollection(ArrayList::new));
     Collections.shuffle(ids, new Random(random.nextLong()));
     Set<String> chosen = new HashSet<>(ids.subList(0, Math.min(SAMPLE, ids.size())));
-    List<FailureSettings.Skipped> skipped =
-        ids.stream()
-            .filter(id -> !chosen.contains(id))
-            .map(id -> new FailureSettings.Skipped(id, "not in the sample"))
-            .toList();
-    FailureSettings settings = drawn.failureSettings();
-    return new Installation(
-        drawn.name(),
-        drawn.conditions(),
-        drawn.storeys(),
-        drawn.floors(),
-        drawn.vessels(),
-        drawn.weirs(),
-        drawn.junctions(),
-        drawn.supplies(),
-        drawn.drains(),
-        drawn.runs(),
-        drawn.circulationPumps(),
-        drawn.circuits(),
-        drawn.controls(),
-        new FailureSettings(
-            skipped, settings.topUps(), settings.dripArea(), settings.outage(), settings.surge()));
+    return OnlyWith.failures(drawn, failure -> chosen.contains(FailureNames.id(failure)));
   }
 
   /** Leaves the drawing behind that is being swept. */

@@ -119,39 +119,13 @@ final class Raised {
   }
 
   private static Run with(Run run, double bore) {
-    return new Run(
-        run.id(),
-        run.name(),
-        run.from(),
-        run.to(),
-        run.duty(),
-        bore,
-        run.length(),
-        run.roughness(),
-        run.fittings(),
-        run.extraLoss(),
-        run.waypoints(),
-        run.parts(),
-        run.vented(),
-        run.standsIn());
+    return run.withBore(bore);
   }
 
   private static Installation with(
       Installation drawn, UnaryOperator<Vessel> vessels, UnaryOperator<Run> runs) {
-    return new Installation(
-        drawn.name(),
-        drawn.conditions(),
-        drawn.storeys(),
-        drawn.floors(),
-        drawn.vessels().stream().map(vessels).toList(),
-        drawn.weirs(),
-        drawn.junctions(),
-        drawn.supplies(),
-        drawn.drains(),
-        drawn.runs().stream().map(runs).toList(),
-        drawn.circulationPumps(),
-        drawn.circuits(),
-        drawn.controls(),
-        drawn.failureSettings());
+    return drawn
+        .withVessels(drawn.vessels().stream().map(vessels).toList())
+        .withRuns(drawn.runs().stream().map(runs).toList());
   }
 }

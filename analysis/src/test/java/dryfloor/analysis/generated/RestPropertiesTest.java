@@ -92,20 +92,6 @@ class RestPropertiesTest {
   private static Installation withASpareCircuit(Installation drawn) {
     List<Circuit> circuits = new ArrayList<>(drawn.circuits());
     circuits.add(new Circuit("spare", "spare", 0));
-    return new Installation(
-        drawn.name(),
-        drawn.conditions(),
-        drawn.storeys(),
-        drawn.floors(),
-        drawn.vessels(),
-        drawn.weirs(),
-        drawn.junctions(),
-        drawn.supplies(),
-        drawn.drains(),
-        drawn.runs(),
-        drawn.circulationPumps(),
-        circuits,
-        drawn.controls(),
-        drawn.failureSettings());
+    return drawn.withCircuits(circuits);
   }
 }

@@ -3,10 +3,11 @@ package dryfloor.analysis.generated;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.analysis.failure.Failure;
-import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.installation.BackToFront;
+import dryfloor.analysis.installation.Fingerprint;
 import dryfloor.analysis.installation.Lifted;
+import dryfloor.analysis.installation.OnlyWith;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.simulation.Course;
 import dryfloor.analysis.simulation.OutcomeBuilder;
@@ -14,16 +15,13 @@ import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
 import dryfloor.analysis.sweep.SweepResult;
-import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
 import dryfloor.model.file.InstallationWriter;
 import dryfloor.model.file.Reading;
 import dryfloor.model.unit.Units;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.Assume;
 import net.jqwik.api.EdgeCasesMode;
@@ -42,7 +40,8 @@ class SameAnswerPropertiesTest {
       @ForAll Building building, @ForAll @IntRange(max = 1000) int lot) throws BaselineProblem {
     Optional<Settled> sound = Settled.sound(building);
     Assume.that(sound.isPresent());
-    Installation drawn = onlyWith(sound.get().sample(FAILURES, lot), building.draw());
+    Installation drawn =
+        OnlyWith.failures(building.draw(), sound.get().sample(FAILURES, lot)::contains);
     List<String> alone = Fingerprint.of(Sweep.everyFailure(drawn, 1, Progress.NONE));
 
     SweepResult together = Sweep.everyFailure(BackToFront.shuffled(drawn, lot), 3, Progress.NONE);
@@ -93,32 +92,5 @@ class SameAnswerPropertiesTest {
             FailureNames.id(failure));
       }
     }
-  }
-
-  /** The same drawing with all other failures switched off. */
-  private static Installation onlyWith(List<Failure> failures, Installation drawn) {
-    Set<Failure> kept = new HashSet<>(failures);
-    List<FailureSettings.Skipped> skipped =
-        FailureCatalogue.of(drawn).stream()
-            .filter(failure -> !kept.contains(failure))
-            .map(failure -> new FailureSettings.Skipped(FailureNames.id(failure), "not asked for"))
-            .toList();
-    FailureSettings usual = drawn.failureSettings();
-    return new Installation(
-        drawn.name(),
-        drawn.conditions(),
-        drawn.storeys(),
-        drawn.floors(),
-        drawn.vessels(),
-        drawn.weirs(),
-        drawn.junctions(),
-        drawn.supplies(),
-        drawn.drains(),
-        drawn.runs(),
-        drawn.circulationPumps(),
-        drawn.circuits(),
-        drawn.controls(),
-        new FailureSettings(
-            skipped, usual.topUps(), usual.dripArea(), usual.outage(), usual.surge()));
   }
 }

@@ -21,20 +21,7 @@ public final class OnlyWith {
             .filter(kept.negate())
             .map(failure -> new FailureSettings.Skipped(FailureNames.id(failure), "not asked for"))
             .toList();
-    return new Installation(
-        drawn.name(),
-        drawn.conditions(),
-        drawn.storeys(),
-        drawn.floors(),
-        drawn.vessels(),
-        drawn.weirs(),
-        drawn.junctions(),
-        drawn.supplies(),
-        drawn.drains(),
-        drawn.runs(),
-        drawn.circulationPumps(),
-        drawn.circuits(),
-        drawn.controls(),
+    return drawn.withFailureSettings(
         new FailureSettings(
             skipped, usual.topUps(), usual.dripArea(), usual.outage(), usual.surge()));
   }

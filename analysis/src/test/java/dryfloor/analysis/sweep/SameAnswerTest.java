@@ -6,12 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.installation.BackToFront;
+import dryfloor.analysis.installation.Fingerprint;
 import dryfloor.analysis.installation.Lifted;
 import dryfloor.analysis.installation.Named;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.model.Installation;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +52,7 @@ class SameAnswerTest {
 
     SweepResult answers = Sweep.everyFailure(shuffled, 1, Progress.NONE);
 
-    assertThat(fingerprints(answers)).isEqualTo(fingerprints(drawn(named)));
+    assertThat(Fingerprint.of(answers)).isEqualTo(Fingerprint.of(drawn(named)));
   }
 
   @ParameterizedTest
@@ -64,7 +63,7 @@ class SameAnswerTest {
     FailureResult drawn = Sweep.together(named.installation(), lost);
     FailureResult shuffled = Sweep.together(BackToFront.shuffled(named.installation(), 7), lost);
 
-    assertThat(fingerprint(shuffled)).isEqualTo(fingerprint(drawn));
+    assertThat(Fingerprint.of(shuffled)).isEqualTo(Fingerprint.of(drawn));
   }
 
   @ParameterizedTest
@@ -95,47 +94,5 @@ class SameAnswerTest {
       case FailureResult.Unanswered unanswered -> throw new AssertionError(unanswered.reason());
       case FailureResult.Skipped skipped -> throw new AssertionError(skipped.reason());
     };
-  }
-
-  private static List<String> fingerprints(SweepResult result) {
-    return result.results().stream().map(SameAnswerTest::fingerprint).toList();
-  }
-
-  /** All that an answer says, to the last bit; what the file sorts, sorted by id. */
-  private static String fingerprint(FailureResult result) {
-    String name = FailureNames.id(result.failure()) + ": ";
-    return switch (result) {
-      case FailureResult.Answered answered -> name + fingerprint(answered.outcome());
-      case FailureResult.Unanswered unanswered -> name + unanswered.reason();
-      case FailureResult.Skipped skipped -> name + skipped.reason();
-    };
-  }
-
-  private static String fingerprint(Outcome outcome) {
-    List<Object> all = new ArrayList<>();
-    all.add(outcome.verdict());
-    all.add(outcome.ending());
-    all.add(outcome.margin());
-    outcome.vessels().stream()
-        .sorted(Comparator.comparing(Outcome.VesselOutcome::id))
-        .forEach(all::add);
-    outcome.floors().stream()
-        .sorted(Comparator.comparing(Outcome.FloorOutcome::id))
-        .forEach(all::add);
-    Stream.concat(outcome.drained().stream(), outcome.supplied().stream())
-        .sorted(Comparator.comparing(Outcome.Passed::id))
-        .forEach(all::add);
-    all.add(outcome.beyond());
-    all.add(outcome.firstSpill());
-    all.add(outcome.firstWetFloor());
-    all.add(outcome.ledger());
-    all.add(outcome.story());
-    for (int moment = 0; moment < outcome.trajectory().moments(); moment++) {
-      all.add(outcome.trajectory().time(moment));
-      for (String place : outcome.trajectory().places()) {
-        all.add(outcome.trajectory().level(moment, place));
-      }
-    }
-    return all.toString();
   }
 }

@@ -1,7 +1,6 @@
 package dryfloor.app.view;
 
 import dryfloor.app.view.panel.Notices;
-import dryfloor.model.Installation;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -99,27 +98,9 @@ final class FileScreen implements AutoCloseable {
     DrawingWindow window = window();
     HeadlessScreen.onScreen(
         () -> {
-          window.work().change(named(window.drawing(), name));
+          window.work().change(window.drawing().withName(name));
           return name;
         });
-  }
-
-  private static Installation named(Installation drawing, String name) {
-    return new Installation(
-        name,
-        drawing.conditions(),
-        drawing.storeys(),
-        drawing.floors(),
-        drawing.vessels(),
-        drawing.weirs(),
-        drawing.junctions(),
-        drawing.supplies(),
-        drawing.drains(),
-        drawing.runs(),
-        drawing.circulationPumps(),
-        drawing.circuits(),
-        drawing.controls(),
-        drawing.failureSettings());
   }
 
   /** What is said under this id; empty where nothing is. */

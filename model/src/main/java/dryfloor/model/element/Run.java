@@ -68,4 +68,59 @@ public record Run(
   public double boreArea() {
     return Math.PI / 4 * bore * bore;
   }
+
+  /** The same run between other ends. */
+  public Run withEnds(RunEnd first, RunEnd second) {
+    return with(first, second, bore, length, waypoints, parts, standsIn);
+  }
+
+  /** The same run of another bore (m). */
+  public Run withBore(double other) {
+    return with(from, to, other, length, waypoints, parts, standsIn);
+  }
+
+  /** The same run of another length (m); what is along it stays where it is. */
+  public Run withLength(double other) {
+    return with(from, to, bore, other, waypoints, parts, standsIn);
+  }
+
+  /** The same run with other crests and low points. */
+  public Run withWaypoints(List<Waypoint> other) {
+    return with(from, to, bore, length, other, parts, standsIn);
+  }
+
+  /** The same run with other parts. */
+  public Run withParts(List<Part> other) {
+    return with(from, to, bore, length, waypoints, other, standsIn);
+  }
+
+  /** The same run over another place. */
+  public Run withStandsIn(Optional<String> other) {
+    return with(from, to, bore, length, waypoints, parts, other);
+  }
+
+  private Run with(
+      RunEnd first,
+      RunEnd second,
+      double aBore,
+      double aLength,
+      List<Waypoint> someWaypoints,
+      List<Part> someParts,
+      Optional<String> aPlace) {
+    return new Run(
+        id,
+        name,
+        first,
+        second,
+        duty,
+        aBore,
+        aLength,
+        roughness,
+        fittings,
+        extraLoss,
+        someWaypoints,
+        someParts,
+        vented,
+        aPlace);
+  }
 }

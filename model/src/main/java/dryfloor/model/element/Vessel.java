@@ -82,7 +82,28 @@ public record Vessel(
 
   /** The same vessel with its water at another elevation (m) in normal operation. */
   public Vessel withLevel(double other) {
+    return with(shape, other, contents, spillEdge, standsIn);
+  }
+
+  /** The same vessel of another shape; it spills over the same share of its rim. */
+  public Vessel withShape(Shape other) {
+    double edge = spillEdge * (other.rimLength() / shape.rimLength());
+    return with(other, level, contents, edge, standsIn);
+  }
+
+  /** The same vessel with other contents. */
+  public Vessel withContents(List<Displacement> other) {
+    return with(shape, level, other, spillEdge, standsIn);
+  }
+
+  /** The same vessel in another place, at the same height. */
+  public Vessel withStandsIn(String other) {
+    return with(shape, level, contents, spillEdge, other);
+  }
+
+  private Vessel with(
+      Shape aShape, double aLevel, List<Displacement> some, double edge, String place) {
     return new Vessel(
-        id, name, role, shape, bottom, other, contents, salinity, spillEdge, standsIn, emptyMass);
+        id, name, role, aShape, bottom, aLevel, some, salinity, edge, place, emptyMass);
   }
 }

@@ -13,6 +13,11 @@ public record Weir(
     String id, String name, Kind kind, String from, String to, double crest, double length)
     implements Element {
 
+  /** The same weir with its edge at another elevation (m). */
+  public Weir withCrest(double other) {
+    return new Weir(id, name, kind, from, to, other, length);
+  }
+
   /** How the edge looks, which decides whether it can clog. */
   public enum Kind {
     TEETH,

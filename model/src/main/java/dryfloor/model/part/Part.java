@@ -18,6 +18,9 @@ public sealed interface Part {
 
   double along();
 
+  /** The same part so far (m) along its run. */
+  Part at(double along);
+
   /**
    * A pump that pushes from the run's first end towards its second.
    *
@@ -46,6 +49,21 @@ public sealed interface Part {
       curve = List.copyOf(curve);
     }
 
+    @Override
+    public Pump at(double along) {
+      return with(along, speed);
+    }
+
+    /** The same pump at another fraction of full speed. */
+    public Pump withSpeed(double other) {
+      return with(along, other);
+    }
+
+    private Pump with(double aPlace, double aSpeed) {
+      return new Pump(
+          id, name, aPlace, curve, aSpeed, kind, power, stoppedLoss, primesAgain, standsIn);
+    }
+
     /** A stopped centrifugal pump lets water through both ways, a displacement pump blocks. */
     public enum Kind {
       CENTRIFUGAL,
@@ -65,6 +83,16 @@ public sealed interface Part {
    */
   record Valve(String id, String name, double along, double kv, double opening, Drive drive)
       implements Part {
+
+    @Override
+    public Valve at(double along) {
+      return new Valve(id, name, along, kv, opening, drive);
+    }
+
+    /** The same valve, opened by another fraction in normal operation. */
+    public Valve withOpening(double other) {
+      return new Valve(id, name, along, kv, other, drive);
+    }
 
     /** Who moves a valve. */
     public sealed interface Drive {
@@ -111,7 +139,13 @@ public sealed interface Part {
    */
   record FloatValve(
       String id, String name, double along, double kv, String vessel, double closesAt, double band)
-      implements Part {}
+      implements Part {
+
+    @Override
+    public FloatValve at(double along) {
+      return new FloatValve(id, name, along, kv, vessel, closesAt, band);
+    }
+  }
 
   /**
    * A valve that lets water pass from the run's first end to its second only.
@@ -120,7 +154,13 @@ public sealed interface Part {
    * @param loss loss coefficient when open (velocity heads in the run's bore)
    */
   record CheckValve(String id, String name, double along, double crackingHead, double loss)
-      implements Part {}
+      implements Part {
+
+    @Override
+    public CheckValve at(double along) {
+      return new CheckValve(id, name, along, crackingHead, loss);
+    }
+  }
 
   /**
    * Holes, or a raised outlet, that let air in when the water falls below them.
@@ -139,7 +179,18 @@ public sealed interface Part {
       double diameter,
       int count,
       Optional<String> coveredBy)
-      implements Part {}
+      implements Part {
+
+    @Override
+    public SiphonBreak at(double along) {
+      return new SiphonBreak(id, name, along, elevation, diameter, count, coveredBy);
+    }
+
+    /** The same holes at another elevation (m). */
+    public SiphonBreak withElevation(double other) {
+      return new SiphonBreak(id, name, along, other, diameter, count, coveredBy);
+    }
+  }
 
   /**
    * A place where the run can come apart.
@@ -156,6 +207,11 @@ public sealed interface Part {
       Optional<String> standsIn)
       implements Part {
 
+    @Override
+    public Joint at(double along) {
+      return new Joint(id, name, along, elevation, kind, standsIn);
+    }
+
     /** How the pieces hold together. */
     public enum Kind {
       GLUED,
@@ -170,14 +226,26 @@ public sealed interface Part {
    *
    * @param loss loss coefficient when clean (velocity heads in the run's bore)
    */
-  record Strainer(String id, String name, double along, double loss) implements Part {}
+  record Strainer(String id, String name, double along, double loss) implements Part {
+
+    @Override
+    public Strainer at(double along) {
+      return new Strainer(id, name, along, loss);
+    }
+  }
 
   /**
    * A fixed narrow place: flow restrictor, membrane, orifice plate.
    *
    * @param kv flow in m³/h at 1 bar
    */
-  record Restrictor(String id, String name, double along, double kv) implements Part {}
+  record Restrictor(String id, String name, double along, double kv) implements Part {
+
+    @Override
+    public Restrictor at(double along) {
+      return new Restrictor(id, name, along, kv);
+    }
+  }
 
   /**
    * Equipment that the water of the run passes through.
@@ -200,6 +268,11 @@ public sealed interface Part {
       OptionalDouble cupOverflow,
       Optional<String> standsIn)
       implements Part {
+
+    @Override
+    public Device at(double along) {
+      return new Device(id, name, along, kind, elevation, loss, holds, cupOverflow, standsIn);
+    }
 
     /** What the equipment is, in the trade's words. */
     public enum Kind {

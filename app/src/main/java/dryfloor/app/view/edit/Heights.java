@@ -2,10 +2,9 @@ package dryfloor.app.view.edit;
 
 import dryfloor.app.drawing.Handle;
 import dryfloor.model.Installation;
+import dryfloor.model.Redrawn;
 import dryfloor.model.element.Run;
 import dryfloor.model.element.RunEnd;
-import dryfloor.model.element.Vessel;
-import dryfloor.model.element.Weir;
 import dryfloor.model.part.Part;
 import dryfloor.model.shape.Shape;
 import java.util.ArrayList;
@@ -36,35 +35,15 @@ public final class Heights {
 
   /** Water of a vessel in normal operation. */
   public static Installation level(Installation drawing, String vessel, double elevation) {
-    return Revision.vessel(drawing, vessel, old -> vessel(old, old.shape(), elevation));
+    return Redrawn.vessel(drawing, vessel, old -> old.withLevel(elevation));
   }
 
   /** Rim of a vessel; its bottom stays, and at least a millimetre of height. */
   public static Installation rim(Installation drawing, String vessel, double elevation) {
-    return Revision.vessel(
+    return Redrawn.vessel(
         drawing,
         vessel,
-        old ->
-            vessel(
-                old,
-                asHigh(old.shape(), Math.max(elevation - old.bottom(), LOWEST_RIM)),
-                old.level()));
-  }
-
-  private static Vessel vessel(Vessel old, Shape shape, double level) {
-    boolean wholeRim = old.spillEdge() == old.shape().rimLength();
-    return new Vessel(
-        old.id(),
-        old.name(),
-        old.role(),
-        shape,
-        old.bottom(),
-        level,
-        old.contents(),
-        old.salinity(),
-        wholeRim ? shape.rimLength() : old.spillEdge(),
-        old.standsIn(),
-        old.emptyMass());
+        old -> old.withShape(asHigh(old.shape(), Math.max(elevation - old.bottom(), LOWEST_RIM))));
   }
 
   private static Shape asHigh(Shape shape, double height) {
@@ -91,17 +70,12 @@ public final class Heights {
 
   /** Edge between two vessels. */
   public static Installation weir(Installation drawing, String weir, double elevation) {
-    return Revision.weir(
-        drawing,
-        weir,
-        old ->
-            new Weir(
-                old.id(), old.name(), old.kind(), old.from(), old.to(), elevation, old.length()));
+    return Redrawn.weir(drawing, weir, old -> old.withCrest(elevation));
   }
 
   /** Holes of a siphon break; it moves along its run to where that passes the new height. */
   public static Installation siphonBreak(Installation drawing, String part, double elevation) {
-    return Revision.runOf(
+    return Redrawn.runOf(
         drawing,
         part,
         run -> RunCourse.of(drawing, run).withParts(raised(run.parts(), part, elevation)));
@@ -112,14 +86,7 @@ public final class Heights {
         .map(
             part ->
                 part instanceof Part.SiphonBreak old && old.id().equals(id)
-                    ? new Part.SiphonBreak(
-                        old.id(),
-                        old.name(),
-                        old.along(),
-                        elevation,
-                        old.diameter(),
-                        old.count(),
-                        old.coveredBy())
+                    ? old.withElevation(elevation)
                     : part)
         .toList();
   }
@@ -130,15 +97,14 @@ public final class Heights {
    * @param number 0 for the first end, 1 for the second
    */
   public static Installation end(Installation drawing, String run, int number, double elevation) {
-    return Revision.run(
+    return Redrawn.run(
         drawing,
         run,
         old ->
             RunCourse.of(drawing, old)
                 .changedTo(
                     drawing,
-                    withEnds(
-                        old,
+                    old.withEnds(
                         number == 0 ? at(old.from(), elevation) : old.from(),
                         number == 0 ? old.to() : at(old.to(), elevation))));
   }
@@ -155,32 +121,13 @@ public final class Heights {
   /** Crest or low point of a run, by its place in the list. */
   public static Installation waypoint(
       Installation drawing, String run, int number, double elevation) {
-    return Revision.run(
+    return Redrawn.run(
         drawing,
         run,
         old -> {
           List<Run.Waypoint> waypoints = new ArrayList<>(old.waypoints());
           waypoints.set(number, new Run.Waypoint(elevation, waypoints.get(number).along()));
-          return RunCourse.of(drawing, old)
-              .changedTo(drawing, RunCourse.rebuilt(old, waypoints, old.parts()));
+          return RunCourse.of(drawing, old).changedTo(drawing, old.withWaypoints(waypoints));
         });
-  }
-
-  private static Run withEnds(Run old, RunEnd from, RunEnd to) {
-    return new Run(
-        old.id(),
-        old.name(),
-        from,
-        to,
-        old.duty(),
-        old.bore(),
-        old.length(),
-        old.roughness(),
-        old.fittings(),
-        old.extraLoss(),
-        old.waypoints(),
-        old.parts(),
-        old.vented(),
-        old.standsIn());
   }
 }

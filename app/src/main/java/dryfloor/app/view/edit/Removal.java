@@ -108,41 +108,13 @@ final class Removal {
   }
 
   private Vessel vessel(Vessel vessel) {
-    return new Vessel(
-        vessel.id(),
-        vessel.name(),
-        vessel.role(),
-        vessel.shape(),
-        vessel.bottom(),
-        vessel.level(),
-        vessel.contents(),
-        vessel.salinity(),
-        vessel.spillEdge(),
-        place(vessel.standsIn()).orElse(vessel.standsIn()),
-        vessel.emptyMass());
+    return vessel.withStandsIn(place(vessel.standsIn()).orElse(vessel.standsIn()));
   }
 
   private Run run(Run run) {
-    Run kept =
-        RunCourse.rebuilt(
-            run,
-            run.waypoints(),
-            run.parts().stream().filter(p -> !gone.contains(p.id())).map(this::part).toList());
-    return new Run(
-        kept.id(),
-        kept.name(),
-        kept.from(),
-        kept.to(),
-        kept.duty(),
-        kept.bore(),
-        kept.length(),
-        kept.roughness(),
-        kept.fittings(),
-        kept.extraLoss(),
-        kept.waypoints(),
-        kept.parts(),
-        kept.vented(),
-        kept.standsIn().flatMap(this::place));
+    return run.withParts(
+            run.parts().stream().filter(p -> !gone.contains(p.id())).map(this::part).toList())
+        .withStandsIn(run.standsIn().flatMap(this::place));
   }
 
   private Part part(Part part) {

@@ -1,11 +1,7 @@
 package dryfloor.app.view.edit;
 
 import dryfloor.model.Installation;
-import dryfloor.model.element.Drain;
-import dryfloor.model.element.Junction;
 import dryfloor.model.element.Run;
-import dryfloor.model.element.RunEnd;
-import dryfloor.model.element.Supply;
 import dryfloor.model.part.Part;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,70 +31,26 @@ final class RunCourse {
     return new RunCourse(
         run,
         Stream.of(
-                Stream.of(new Run.Waypoint(elevation(drawing, run.from()), 0)),
+                Stream.of(new Run.Waypoint(drawing.elevationOf(run.from()), 0)),
                 run.waypoints().stream(),
-                Stream.of(new Run.Waypoint(elevation(drawing, run.to()), run.length())))
+                Stream.of(new Run.Waypoint(drawing.elevationOf(run.to()), run.length())))
             .flatMap(points -> points)
             .toList());
-  }
-
-  private static double elevation(Installation drawing, RunEnd end) {
-    return switch (end) {
-      case RunEnd.Opening opening -> opening.elevation();
-      case RunEnd.AtJunction at ->
-          drawing.junctions().stream()
-              .filter(junction -> junction.id().equals(at.at()))
-              .mapToDouble(Junction::elevation)
-              .findFirst()
-              .orElse(0);
-      case RunEnd.AtSupply at ->
-          drawing.supplies().stream()
-              .filter(supply -> supply.id().equals(at.at()))
-              .mapToDouble(Supply::elevation)
-              .findFirst()
-              .orElse(0);
-      case RunEnd.AtDrain at ->
-          drawing.drains().stream()
-              .filter(drain -> drain.id().equals(at.at()))
-              .mapToDouble(Drain::elevation)
-              .findFirst()
-              .orElse(0);
-    };
   }
 
   /** The same run with other heights, as many of them: what lay along it by height follows. */
   Run changedTo(Installation drawing, Run changed) {
     List<Run.Waypoint> waypoints =
         isSpread() ? of(drawing, changed).spreadWaypoints() : changed.waypoints();
-    RunCourse next = of(drawing, rebuilt(changed, waypoints, changed.parts()));
+    RunCourse next = of(drawing, changed.withWaypoints(waypoints));
     List<Part> moved =
-        changed.parts().stream()
-            .map(part -> PartPlaces.at(part, next.sameShare(this, part.along())))
-            .toList();
+        changed.parts().stream().map(part -> part.at(next.sameShare(this, part.along()))).toList();
     return next.fitted(moved, this);
   }
 
   /** The same run with other parts, those with a height of their own at that height. */
   Run withParts(List<Part> parts) {
     return fitted(parts, this);
-  }
-
-  static Run rebuilt(Run old, List<Run.Waypoint> waypoints, List<Part> parts) {
-    return new Run(
-        old.id(),
-        old.name(),
-        old.from(),
-        old.to(),
-        old.duty(),
-        old.bore(),
-        old.length(),
-        old.roughness(),
-        old.fittings(),
-        old.extraLoss(),
-        waypoints,
-        parts,
-        old.vented(),
-        old.standsIn());
   }
 
   private boolean isSpread() {
@@ -172,9 +124,9 @@ final class RunCourse {
               ? passing(height.getAsDouble(), part.along())
               : part.along();
       last = Math.max(last, Math.clamp(place, 0, run.length()));
-      fitted.add(PartPlaces.at(part, last));
+      fitted.add(part.at(last));
     }
-    return rebuilt(run, run.waypoints(), fitted);
+    return run.withParts(fitted);
   }
 
   /** Where this course passes an elevation, or comes nearest to it; nearest to a wanted place. */

@@ -38,24 +38,7 @@ final class Tee {
         drawing.runs().stream()
             .flatMap(old -> old.id().equals(run.id()) ? Stream.of(first, second) : Stream.of(old))
             .toList();
-    return new Placed(
-        new Trial.Sound(
-            new Installation(
-                drawing.name(),
-                drawing.conditions(),
-                drawing.storeys(),
-                drawing.floors(),
-                drawing.vessels(),
-                drawing.weirs(),
-                junctions,
-                drawing.supplies(),
-                drawing.drains(),
-                runs,
-                drawing.circulationPumps(),
-                drawing.circuits(),
-                drawing.controls(),
-                drawing.failureSettings())),
-        tee);
+    return new Placed(new Trial.Sound(drawing.withJunctions(junctions).withRuns(runs)), tee);
   }
 
   private static String free(Installation drawing, String wished) {
@@ -93,7 +76,7 @@ final class Tee {
             .toList(),
         run.parts().stream()
             .filter(part -> inside.test(part.along()))
-            .map(part -> PartPlaces.at(part, part.along() - start))
+            .map(part -> part.at(part.along() - start))
             .toList(),
         run.vented(),
         run.standsIn());

@@ -1,4 +1,4 @@
-package dryfloor.analysis.generated;
+package dryfloor.analysis.installation;
 
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Outcome;
@@ -10,15 +10,17 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** All that answers say, to the last bit; what the file sorts, sorted by id. */
-final class Fingerprint {
+public final class Fingerprint {
 
   private Fingerprint() {}
 
-  static List<String> of(SweepResult result) {
+  /** Of every failure. */
+  public static List<String> of(SweepResult result) {
     return result.results().stream().map(Fingerprint::of).toList();
   }
 
-  private static String of(FailureResult result) {
+  /** Of one failure. */
+  public static String of(FailureResult result) {
     String name = FailureNames.id(result.failure()) + ": ";
     return switch (result) {
       case FailureResult.Answered answered -> name + of(answered.outcome());
@@ -27,7 +29,8 @@ final class Fingerprint {
     };
   }
 
-  static String of(Outcome outcome) {
+  /** Of one course. */
+  public static String of(Outcome outcome) {
     List<Object> all = new ArrayList<>();
     all.add(outcome.verdict());
     all.add(outcome.ending());
