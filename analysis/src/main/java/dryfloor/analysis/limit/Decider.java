@@ -14,6 +14,13 @@ public sealed interface Decider {
   /** Normal operation spills or never settles. */
   record NotSound(String reason) implements Decider {}
 
+  /**
+   * The level does not stay there: a control or a supply fills it up again.
+   *
+   * @param settled where it stands in normal operation (elevation, m)
+   */
+  record FilledUpAgain(double settled) implements Decider {}
+
   /** It can't be drawn like that. */
   record NotDrawable(String reason) implements Decider {}
 

@@ -92,7 +92,7 @@ final class LimitSearch {
 
   private Trial at(int step) {
     return trials.computeIfAbsent(
-        step, value -> Trial.of(choices, property, scale.value(value), cancelled));
+        step, value -> Trial.of(choices, property, scale.value(value), today.normal(), cancelled));
   }
 
   // Where to look, and for what.

@@ -86,7 +86,8 @@ public final class Limits {
     }
     Scale scale = choices.scale(property);
     double more = FILLED * scale.step();
-    Trial filled = Trial.of(choices, property, scale.today() + more, progress::cancelled);
+    Trial filled =
+        Trial.of(choices, property, scale.today() + more, today.normal(), progress::cancelled);
     double settled = Trial.settled(level, today.normal());
     return filled
         .inquiry()

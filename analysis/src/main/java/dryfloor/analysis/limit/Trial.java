@@ -22,6 +22,9 @@ import java.util.stream.Collectors;
 /** One value tried: the drawing with it, settled, and what is known about its failures so far. */
 final class Trial {
 
+  /** A level that rises no further than this (m) while it settles is one to run at. */
+  private static final double STAYS = 0.01;
+
   private final Optional<Inquiry> inquiry;
   private final Optional<Decider> unsound;
   private final List<Failure> failures;
@@ -35,7 +38,13 @@ final class Trial {
     this.failures = failures;
   }
 
-  static Trial of(Choices choices, Property property, double value, BooleanSupplier cancelled) {
+  /**
+   * Tries a value.
+   *
+   * @param today normal operation with today's value
+   */
+  static Trial of(
+      Choices choices, Property property, double value, Outcome today, BooleanSupplier cancelled) {
     Optional<String> fault = choices.fault(property, value);
     if (fault.isPresent()) {
       return new Trial(
@@ -44,13 +53,29 @@ final class Trial {
     Installation drawing = choices.with(property, value);
     try {
       Inquiry inquiry = Inquiry.of(drawing, cancelled);
-      return new Trial(Optional.of(inquiry), Optional.empty(), asked(drawing));
+      return new Trial(
+          Optional.of(inquiry),
+          filledUpAgain(choices, property, value, today, inquiry.normal()),
+          asked(drawing));
     } catch (BaselineProblem problem) {
       return new Trial(
           Optional.empty(),
           Optional.of(new Decider.NotSound(String.valueOf(problem.getMessage()))),
           List.of());
     }
+  }
+
+  /** A level below that of a float is no level to run at: the float fills it up again. */
+  private static Optional<Decider> filledUpAgain(
+      Choices choices, Property property, double value, Outcome today, Outcome normal) {
+    if (!(property instanceof Property.RunningLevel level)) {
+      return Optional.empty();
+    }
+    double usual = settled(level, today) - choices.scale(property).today();
+    double settled = settled(level, normal);
+    return settled - value - usual > STAYS
+        ? Optional.of(new Decider.FilledUpAgain(settled))
+        : Optional.empty();
   }
 
   private static List<Failure> asked(Installation drawing) {

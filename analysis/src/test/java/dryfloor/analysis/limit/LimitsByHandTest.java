@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.DisplayAboveSump;
+import dryfloor.analysis.installation.EverythingHouse;
 import dryfloor.analysis.installation.OnlyWith;
 import dryfloor.analysis.installation.WaterAssert;
+import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.model.Installation;
 import java.util.List;
@@ -153,11 +156,28 @@ class LimitsByHandTest {
     assertThat(range.from()).isCloseTo(0.054, within(1e-9));
     Choices choices = new Choices(house);
 
-    Trial at = Trial.of(choices, rim, range.from(), () -> false);
-    Trial below = Trial.of(choices, rim, range.from() - 1e-3, () -> false);
+    Outcome today = Inquiry.of(house, () -> false).normal();
+    Trial at = Trial.of(choices, rim, range.from(), today, () -> false);
+    Trial below = Trial.of(choices, rim, range.from() - 1e-3, today, () -> false);
 
     assertThat(at.firstWrong(at.failures())).isEmpty();
     assertThat(below.firstWrong(below.failures())).contains(range.below());
+  }
+
+  /**
+   * The float calls for water below 150 mm in the chamber and is satisfied at 200 mm: whoever fills
+   * it to 149 mm finds it at 200 mm, so that is no lower level to run at.
+   */
+  @Test
+  void aLevelBelowTheFloatIsFilledUpAgain() throws BaselineProblem {
+    Installation house = OnlyWith.failures(EverythingHouse.asDrawn(), POWER_LOST::equals);
+
+    LimitAnswer.Found found = limit(house, new Property.RunningLevel("chamber"));
+
+    SafeRange range = found.today().orElseThrow();
+    assertThat(range.below()).isInstanceOf(Decider.FilledUpAgain.class);
+    assertThat(((Decider.FilledUpAgain) range.below()).settled() - CHAMBER)
+        .isCloseTo(0.2, within(0.005));
   }
 
   @Test

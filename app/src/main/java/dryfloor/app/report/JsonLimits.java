@@ -61,18 +61,20 @@ final class JsonLimits {
       ObjectNode one = into.addObject();
       number(one, "from", scale, range.from());
       number(one, "to", scale, range.to());
-      decider(one.putObject("below"), range.below());
-      decider(one.putObject("above"), range.above());
+      decider(one.putObject("below"), scale, range.below());
+      decider(one.putObject("above"), scale, range.above());
     }
   }
 
-  private static void decider(ObjectNode into, Decider decider) {
+  private static void decider(ObjectNode into, Scale scale, Decider decider) {
     switch (decider) {
       case Decider.FloorWet wet -> failure(into.put("kind", "FLOOR_WET"), wet.failure());
       case Decider.NoAnswer open ->
           failure(into.put("kind", "NO_ANSWER"), open.failure()).put("reason", open.reason());
       case Decider.NotSound unsound ->
           into.put("kind", "NOT_SOUND").put("reason", unsound.reason());
+      case Decider.FilledUpAgain filled ->
+          number(into.put("kind", "FILLED_UP_AGAIN"), "settled", scale, filled.settled());
       case Decider.NotDrawable fault ->
           into.put("kind", "NOT_DRAWABLE").put("reason", fault.reason());
       case Decider.NotLookedAt end -> into.put("kind", "NOT_LOOKED_AT");

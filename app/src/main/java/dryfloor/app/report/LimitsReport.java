@@ -128,7 +128,12 @@ public final class LimitsReport {
       lines.paragraph(
           "    ",
           "      ",
-          "At " + words.value(scale, beyond) + ", just " + side + ": " + words.decider(decider));
+          "At "
+              + words.value(scale, beyond)
+              + ", just "
+              + side
+              + ": "
+              + words.decider(scale, decider));
     }
   }
 

@@ -78,7 +78,7 @@ public final class PropertyWords {
   }
 
   /** What is wrong beyond an end of a range. */
-  String decider(Decider decider) {
+  String decider(Scale scale, Decider decider) {
     return switch (decider) {
       case Decider.FloorWet wet ->
           FailureNames.name(wet.failure(), wording.installation()) + " wets a floor";
@@ -86,6 +86,9 @@ public final class PropertyWords {
           FailureNames.name(open.failure(), wording.installation()) + " has no answer";
       case Decider.NotSound unsound ->
           "normal operation is not sound: " + new NoAnswerWords(wording).reason(unsound.reason());
+      case Decider.FilledUpAgain filled ->
+          "it does not stay there: it is filled up again and runs at "
+              + value(scale, filled.settled());
       case Decider.NotDrawable fault ->
           "it can't be drawn so: " + new NoAnswerWords(wording).reason(fault.reason());
       case Decider.NotLookedAt end -> "not looked at further";

@@ -43,7 +43,8 @@
  *                    fractions
  *     mark           for running levels: where the water stands running, filled to the top
  *     holds[]        from, to, below, above: each end with kind "FLOOR_WET", "NO_ANSWER",
- *                    "NOT_SOUND", "NOT_DRAWABLE" or "NOT_LOOKED_AT", failure (id), reason
+ *                    "NOT_SOUND", "NOT_DRAWABLE", "FILLED_UP_AGAIN" or "NOT_LOOKED_AT", failure
+ *                    (id), reason, settled
  *     mends[]        failure (id) that wets a floor today, ranges[] as in holds
  *     settled        for HELD_BY_OTHERS
  *
