@@ -15,7 +15,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * How the answers for one drawing differ from those for another: by verdict, then by the water on
- * floors, then by the margin. Failures that only one of the drawings has are told apart.
+ * floors, then by the margin. Failures that only one of the drawings has, or that only one of them
+ * does not switch off, are told apart.
  *
  * @param better failures that end better now, the greatest change first
  * @param worse failures that end worse now
@@ -45,6 +46,12 @@ public record Changes(
 
   /** One failure, then and now. */
   public record Change(FailureResult before, FailureResult now) {
+
+    /** Another verdict first, then by how much water, then by how much freeboard. */
+    static final Comparator<Change> GREATEST_FIRST =
+        Comparator.comparing((Change change) -> !change.isTurned())
+            .thenComparingDouble(change -> -Math.abs(change.moreWater().orElse(0)))
+            .thenComparingDouble(change -> -Math.abs(change.moreMargin().orElse(0)));
 
     public String failure() {
       return FailureNames.id(now.failure());
@@ -99,14 +106,14 @@ public record Changes(
   /** Compares the answers, failure by failure. */
   public static Changes between(SweepResult before, SweepResult now) {
     Map<String, FailureResult> old = new HashMap<>();
-    before.results().forEach(result -> old.put(FailureNames.id(result.failure()), result));
+    asked(before).forEach(result -> old.put(FailureNames.id(result.failure()), result));
     List<Change> changes = new ArrayList<>();
     List<FailureResult> added = new ArrayList<>();
-    for (FailureResult result : now.results()) {
+    for (FailureResult result : asked(now)) {
       Optional.ofNullable(old.remove(FailureNames.id(result.failure())))
           .ifPresentOrElse(then -> changes.add(new Change(then, result)), () -> added.add(result));
     }
-    changes.sort(Comparator.comparing(change -> !change.isTurned()));
+    changes.sort(Change.GREATEST_FIRST);
     return new Changes(
         changes.stream().filter(change -> change.direction() < 0).toList(),
         changes.stream().filter(change -> change.direction() > 0).toList(),
@@ -116,6 +123,13 @@ public record Changes(
             .map(result -> FailureNames.id(result.failure()))
             .filter(old::containsKey)
             .toList());
+  }
+
+  /** A failure that is switched off is neither better nor worse: nobody asks about it. */
+  private static List<FailureResult> asked(SweepResult sweep) {
+    return sweep.results().stream()
+        .filter(result -> !(result instanceof FailureResult.Skipped))
+        .toList();
   }
 
   public boolean isEmpty() {

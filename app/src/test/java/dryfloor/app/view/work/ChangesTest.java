@@ -9,8 +9,10 @@ import dryfloor.analysis.sweep.Sweep;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.app.sample.ShippedDrawing;
 import dryfloor.app.view.edit.Heights;
+import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
 import java.util.ArrayDeque;
+import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +51,36 @@ class ChangesTest {
 
     assertThat(turned).isPositive();
     assertThat(worse.stream().limit(turned)).allMatch(Changes.Change::isTurned);
+  }
+
+  @Test
+  void moreWaterOnAFloorIsToldBeforeLess() throws BaselineProblem {
+    List<Double> water =
+        Changes.between(sweep(drawing), sweep(fuller)).worse().stream()
+            .filter(change -> !change.isTurned())
+            .map(change -> Math.abs(change.moreWater().orElseThrow()))
+            .toList();
+
+    assertThat(water.getFirst()).isGreaterThan(water.getLast());
+    assertThat(water).isSortedAccordingTo(Comparator.reverseOrder());
+  }
+
+  @Test
+  void aFailureThatIsSwitchedOffIsNoBetter() throws BaselineProblem {
+    FailureSettings usual = drawing.failureSettings();
+    Installation silenced =
+        drawing.withFailureSettings(
+            new FailureSettings(
+                List.of(new FailureSettings.Skipped("wall-fails.display", "thick glass")),
+                usual.topUps(),
+                usual.dripArea(),
+                usual.outage(),
+                usual.surge()));
+
+    Changes changes = Changes.between(sweep(drawing), sweep(silenced));
+
+    assertThat(changes.better()).isEmpty();
+    assertThat(changes.gone()).containsExactly("wall-fails.display");
   }
 
   @Test
