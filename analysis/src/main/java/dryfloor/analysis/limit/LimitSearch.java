@@ -77,6 +77,29 @@ final class LimitSearch {
         .findFirst();
   }
 
+  /**
+   * The upper end of today's range alone, for less work: how high it may be.
+   *
+   * @return nothing where today's value does not hold, or where no value above it does any harm
+   */
+  Optional<Trial> highest() {
+    Set<Failure> deciding = new LinkedHashSet<>(likely());
+    List<Failure> wrong = wrongToday().toList();
+    NavigableSet<Integer> looked = firstLook().tailSet(scale.below(), true);
+    while (true) {
+      Optional<SafeRange> here = scale.todayIn(ranges(looked, deciding));
+      if (here.isEmpty() || here.get().above() instanceof Decider.NotLookedAt) {
+        return Optional.empty();
+      }
+      Trial end = at(step(here.get().to()));
+      Set<Failure> more = new LinkedHashSet<>(end.wrongOnes(end.failures()));
+      wrong.forEach(more::remove);
+      if (!deciding.addAll(more)) {
+        return Optional.of(end);
+      }
+    }
+  }
+
   private List<Mend> mends(
       NavigableSet<Integer> looked, Set<Failure> deciding, Set<Failure> wrong) {
     return wrong.stream()

@@ -8,8 +8,10 @@ import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.sweep.Team;
 import dryfloor.model.Installation;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /** Finds how far what a user may choose can be changed before a floor gets wet. */
@@ -61,6 +63,43 @@ public final class Limits {
                     Optional.ofNullable(answers[i])
                         .orElseGet(() -> limits.cancelled(properties.get(i))))
             .toList());
+  }
+
+  /**
+   * How high the water of each vessel may stand in normal operation (elevation, m) before a failure
+   * wets a floor that wets none today, by vessel. Left out are vessels whose level an edge or a
+   * pipe sets, and those that may be filled to the rim.
+   *
+   * @param threads to use; the answers do not depend on it
+   * @param progress told of vessels; not to be cancelled, as half the marks would pass for all
+   */
+  public static Map<String, Double> highestRunningLevels(
+      SweepResult today, int threads, Progress progress) {
+    Limits limits = new Limits(today.installation(), today, Progress.NONE);
+    List<Property.RunningLevel> levels =
+        properties(today.installation()).stream()
+            .filter(Property.RunningLevel.class::isInstance)
+            .map(Property.RunningLevel.class::cast)
+            .toList();
+    Map<String, Double> highest = new ConcurrentHashMap<>();
+    Team.share(
+        levels.size(),
+        threads,
+        progress,
+        i ->
+            limits
+                .highest(levels.get(i))
+                .ifPresent(settled -> highest.put(levels.get(i).of(), settled)));
+    return Map.copyOf(highest);
+  }
+
+  private Optional<Double> highest(Property.RunningLevel level) {
+    return held(level).isPresent()
+        ? Optional.empty()
+        : new LimitSearch(choices, level, today, progress::cancelled)
+            .highest()
+            .flatMap(Trial::inquiry)
+            .map(inquiry -> Trial.settled(level, inquiry.normal()));
   }
 
   private LimitAnswer answer(Property property) {

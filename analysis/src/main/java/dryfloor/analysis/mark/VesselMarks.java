@@ -10,9 +10,8 @@ import java.util.OptionalDouble;
  * @param rim rim
  * @param normal level in normal operation
  * @param afterPowerLoss level once all is still after a power loss
- * @param highestSafe highest level in normal operation from which a power loss still keeps all
- *     water in its vessels; none where a power loss does not raise this vessel, where an overflow
- *     edge and not the filling sets its level, or where no level is low enough
+ * @param highestSafe highest level in normal operation at which no failure wets a floor that wets
+ *     none today; none where an edge or a pipe sets the level, or where it may stand at the rim
  */
 public record VesselMarks(
     String vessel,

@@ -14,6 +14,7 @@ import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.model.Installation;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -128,6 +129,9 @@ class LimitsByHandTest {
     assertThat(range.above()).isEqualTo(new Decider.FloorWet(POWER_LOST));
     double today = WaterAssert.vessel(result.today().normal(), "chamber").levelAfter();
     assertThat(found.mark().orElseThrow() - today).isCloseTo(0.0621, within(5e-4));
+    assertThat(Limits.highestRunningLevels(result.today(), 1, Progress.NONE))
+        .as("the short way, for marks alone")
+        .containsExactly(Map.entry("chamber", found.mark().orElseThrow()));
   }
 
   @Test

@@ -1,5 +1,7 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.mark.Marks;
+import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
@@ -101,7 +103,9 @@ public final class ReportCommand implements Callable<Integer> {
         options,
         installation -> {
           SweepResult sweep = sweep(one, installation);
-          return write(sweep) ? ExitCode.of(sweep.results()) : ExitCode.BAD_INPUT;
+          return write(sweep, marks(one, sweep))
+              ? ExitCode.of(sweep.results())
+              : ExitCode.BAD_INPUT;
         });
   }
 
@@ -111,10 +115,16 @@ public final class ReportCommand implements Callable<Integer> {
     }
   }
 
-  private boolean write(SweepResult sweep) {
+  private List<VesselMarks> marks(OneDrawing one, SweepResult sweep) {
+    try (WatchedProgress progress = one.progress()) {
+      return Marks.of(sweep, threads.count(), progress);
+    }
+  }
+
+  private boolean write(SweepResult sweep, List<VesselMarks> marks) {
     Question question;
     try {
-      question = question(sweep);
+      question = question(sweep, marks);
     } catch (IOException unreadable) {
       workplace
           .surface()
@@ -146,9 +156,9 @@ public final class ReportCommand implements Callable<Integer> {
     };
   }
 
-  private Question question(SweepResult sweep) throws IOException {
+  private Question question(SweepResult sweep, List<VesselMarks> marks) throws IOException {
     Wording wording = options.wording(sweep.installation());
-    return Question.of(
+    return new Question(
         sweep,
         wording,
         severity,
@@ -158,6 +168,7 @@ public final class ReportCommand implements Callable<Integer> {
             Fingerprint.of(file),
             date.orElseGet(LocalDate::now).toString(),
             DryfloorCommand.PROGRAM,
-            wording.amounts().hours(sweep.installation().conditions().away())));
+            wording.amounts().hours(sweep.installation().conditions().away())),
+        marks);
   }
 }

@@ -1,6 +1,5 @@
 package dryfloor.app.paper;
 
-import dryfloor.analysis.mark.Marks;
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
@@ -25,11 +24,5 @@ public record Question(
 
   public Question {
     marks = List.copyOf(marks);
-  }
-
-  /** A question whose marks are found in the analysis. */
-  public static Question of(
-      SweepResult sweep, Wording wording, SeverityScale scale, Report.Drawing drawing) {
-    return new Question(sweep, wording, scale, drawing, Marks.of(sweep));
   }
 }

@@ -3,10 +3,12 @@ package dryfloor.app.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.app.sample.ShippedDrawing;
 import dryfloor.model.unit.Units;
 import java.io.IOException;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -23,7 +25,32 @@ class MarkStripPagesTest {
   private static final double EXACT = 0.1;
 
   private static final Question METRIC =
-      SampleReport.question(ShippedDrawing.read("first-look/as-drawn.json"), Units.METRIC);
+      withAMarkNearTheRim(
+          SampleReport.question(ShippedDrawing.read("first-look/as-drawn.json"), Units.METRIC));
+
+  /**
+   * A mark 35.9 mm below the rim makes the strip of the sump begin there and run on to a second.
+   */
+  private static Question withAMarkNearTheRim(Question found) {
+    return new Question(
+        found.sweep(),
+        found.wording(),
+        found.scale(),
+        found.drawing(),
+        found.marks().stream()
+            .map(
+                marks ->
+                    new VesselMarks(
+                        marks.vessel(),
+                        marks.bottom(),
+                        marks.rim(),
+                        marks.normal(),
+                        marks.afterPowerLoss(),
+                        marks.vessel().equals("sump")
+                            ? OptionalDouble.of(marks.rim() - 0.0359)
+                            : OptionalDouble.empty()))
+            .toList());
+  }
 
   @ParameterizedTest
   @EnumSource(PaperSize.class)

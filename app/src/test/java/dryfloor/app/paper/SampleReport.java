@@ -1,8 +1,10 @@
 package dryfloor.app.paper;
 
+import dryfloor.analysis.mark.Marks;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
+import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
 import dryfloor.app.report.Wording;
 import dryfloor.app.sample.SampleInstallation;
@@ -18,8 +20,9 @@ final class SampleReport {
   static Question question(Installation installation, Units units) {
     try {
       Wording wording = Wording.of(installation, units);
-      return Question.of(
-          Sweep.everyFailure(installation, 1, Progress.NONE),
+      SweepResult sweep = Sweep.everyFailure(installation, 1, Progress.NONE);
+      return new Question(
+          sweep,
           wording,
           SeverityScale.USUAL,
           new Report.Drawing(
@@ -28,7 +31,8 @@ final class SampleReport {
               "ab12",
               "2026-11-26",
               "dryfloor",
-              wording.amounts().hours(installation.conditions().away())));
+              wording.amounts().hours(installation.conditions().away())),
+          Marks.of(sweep, 1, Progress.NONE));
     } catch (BaselineProblem problem) {
       throw new AssertionError(problem);
     }
