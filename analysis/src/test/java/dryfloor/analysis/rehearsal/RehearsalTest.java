@@ -1,0 +1,155 @@
+package dryfloor.analysis.rehearsal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.installation.Shipped;
+import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.Sweep;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.model.Installation;
+import dryfloor.model.Redrawn;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What may be tried on a living system. In the first example the sump rises by 34.57 mm when the
+ * power fails (29.04 L on 0.84 m²) and has its rim 500 mm above its bottom; filled to 262 mm it
+ * runs at 262.43 mm.
+ */
+class RehearsalTest {
+
+  private static final String POWER_LOST = "power-lost.building";
+
+  @Test
+  void powerLossIsRehearsedAndBrokenOffACentimetreAboveWhatIsExpected() throws BaselineProblem {
+    RehearsalStep step = step(withSumpAt(262));
+
+    RehearsalStep.ExpectedLevel sump =
+        step.levels().stream().filter(l -> l.vessel().equals("sump")).findFirst().orElseThrow();
+    assertThat(step.means()).isEqualTo(Means.BREAKER);
+    assertThat(1000 * (sump.expected() - sump.bottom())).isCloseTo(297.0, within(0.2));
+    assertThat(1000 * (sump.abort() - sump.bottom())).isCloseTo(307.0, within(0.3));
+    assertThat(step.readAfter()).isBetween(120.0, 2 * 3600.0);
+  }
+
+  @Test
+  void whatComesWithinACentimetreOfARimIsNotRehearsed() throws BaselineProblem {
+    // 450 + 34.6 leaves 15 mm, 458 + 34.6 leaves 7 mm.
+    assertThat(rehearsed(withSumpAt(450))).contains(POWER_LOST);
+    assertThat(rehearsed(withSumpAt(458))).doesNotContain(POWER_LOST);
+  }
+
+  @Test
+  void whatABasinMustCatchIsNotRehearsed() throws BaselineProblem {
+    // 480 + 34.6 runs over by 15 mm, which the vat catches: the drawing is right, the risk is not.
+    SweepResult sweep = sweep(withSumpAt(480));
+
+    assertThat(ids(Rehearsal.of(sweep))).doesNotContain(POWER_LOST);
+  }
+
+  @Test
+  void whatLeavesMostRoomComesFirst() throws BaselineProblem {
+    List<Double> room =
+        Rehearsal.of(sweep(withSumpAt(262))).stream()
+            .map(RehearsalTest::leastRoomWhereItRose)
+            .toList();
+
+    assertThat(room).hasSizeGreaterThan(1).isSortedAccordingTo((a, b) -> Double.compare(b, a));
+  }
+
+  @Test
+  void nobodyIsAskedToWaitForDays() throws BaselineProblem {
+    SweepResult sweep = sweep(withSumpAt(262));
+    SweepResult slow =
+        new SweepResult(
+            sweep.installation(),
+            sweep.normal(),
+            sweep.results().stream()
+                .map(result -> ended(result, new Ending.AtRest(3 * 3600)))
+                .toList());
+
+    assertThat(Rehearsal.of(sweep)).isNotEmpty();
+    assertThat(Rehearsal.of(slow)).isEmpty();
+  }
+
+  @Test
+  void nothingIsBrokenToSeeWhatHappens() {
+    assertThat(FailureCatalogue.of(withSumpAt(262)))
+        .filteredOn(
+            failure ->
+                failure instanceof Failure.WallFails
+                    || failure instanceof Failure.SeamLeaks
+                    || failure instanceof Failure.JointParts
+                    || failure instanceof Failure.RunPartsAtLowestPoint
+                    || failure instanceof Failure.SiphonBreakBlocked)
+        .hasSizeGreaterThan(5)
+        .allMatch(failure -> SafeMeans.of(failure).isEmpty());
+  }
+
+  private static Installation withSumpAt(double millimetres) {
+    Installation drawn = Shipped.read(Path.of("..", "scenarios", "first-look", "corrected.json"));
+    return Redrawn.vessel(
+        drawn, "sump", sump -> sump.withLevel(sump.bottom() + millimetres / 1000));
+  }
+
+  private static SweepResult sweep(Installation drawing) throws BaselineProblem {
+    return Sweep.everyFailure(drawing, 1, Progress.NONE);
+  }
+
+  private static List<String> rehearsed(Installation drawing) throws BaselineProblem {
+    return ids(Rehearsal.of(sweep(drawing)));
+  }
+
+  private static List<String> ids(List<RehearsalStep> steps) {
+    return steps.stream().map(step -> FailureNames.id(step.result().failure())).toList();
+  }
+
+  private static RehearsalStep step(Installation drawing) throws BaselineProblem {
+    return Rehearsal.of(sweep(drawing)).stream()
+        .filter(step -> FailureNames.id(step.result().failure()).equals(POWER_LOST))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double leastRoomWhereItRose(RehearsalStep step) {
+    return step.result().outcome().vessels().stream()
+        .filter(vessel -> vessel.highestLevel() > vessel.levelBefore() + 1e-3)
+        .mapToDouble(vessel -> vessel.rim() - vessel.highestLevel())
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static FailureResult ended(FailureResult result, Ending ending) {
+    if (!(result instanceof FailureResult.Answered answered)) {
+      return result;
+    }
+    Outcome o = answered.outcome();
+    return new FailureResult.Answered(
+        answered.failure(),
+        new Outcome(
+            o.verdict(),
+            ending,
+            o.margin(),
+            o.vessels(),
+            o.floors(),
+            o.beyond(),
+            o.drained(),
+            o.supplied(),
+            o.firstSpill(),
+            o.firstWetFloor(),
+            o.dryPumps(),
+            o.ledger(),
+            o.story(),
+            o.notes(),
+            o.trajectory()));
+  }
+}
