@@ -248,6 +248,23 @@ class WarningsTest {
   }
 
   @Test
+  void theGroundCarriesAFullBasinAndAnyFloorALightOne() throws BaselineProblem {
+    Plan onTheGround =
+        cellar()
+            .basin("pan", box(2, 1, 0.05), "floor")
+            .vessel("tank", box(1, 1, 0.6), v -> v.in("pan").level(0.4));
+    Plan light =
+        cellar()
+            .storey("upper", 3)
+            .floor("hall", 30)
+            .basin("pan", box(2, 1, 0.05), "hall")
+            .vessel("tank", box(1, 1, 0.6), v -> v.in("pan").level(0.3));
+
+    assertThat(warnings(onTheGround, Warning.FullBasinHeavy.class)).isEmpty();
+    assertThat(warnings(light, Warning.FullBasinHeavy.class)).isEmpty();
+  }
+
+  @Test
   void aPitPumpHasABackup() throws BaselineProblem {
     assertThat(warnings(withPitPump("main"), Warning.PitPumpWithoutBackup.class))
         .containsExactly(new Warning.PitPumpWithoutBackup("pit-pump", "pit", "main"));
