@@ -4,7 +4,23 @@ package dryfloor.analysis.practice;
 public sealed interface Warning {
 
   /** The rule that is not followed. */
-  Rule rule();
+  default Rule rule() {
+    return switch (this) {
+      case AirGapTooSmall w -> Rule.AIR_GAP;
+      case MainsInCirculation w -> Rule.NO_MAINS_IN_CIRCULATION;
+      case CheckValveAlone w -> Rule.CHECK_VALVE_NOT_ALONE;
+      case SingleSiphonBreak w -> Rule.TWO_SIPHON_BREAKS;
+      case EmergencyNarrower w -> Rule.EMERGENCY_AS_WIDE;
+      case EmergencyWithValve w -> Rule.EMERGENCY_WITHOUT_VALVE;
+      case ReservoirTooLarge w -> Rule.RESERVOIR_FITS;
+      case PanDrainNarrow w -> Rule.PAN_DRAIN_WIDTH;
+      case PanDrainTakesLess w -> Rule.PAN_DRAIN_TAKES_INFLOW;
+      case ContainmentSmall w -> Rule.CONTAINMENT_VOLUME;
+      case FullBasinHeavy w -> Rule.FLOOR_LOAD;
+      case OpenWithoutPower w -> Rule.SHUT_WITHOUT_POWER;
+      case PitPumpWithoutBackup w -> Rule.OWN_POWER;
+    };
+  }
 
   /**
    * Drinking water ends too close above a vessel, or in it.
@@ -14,57 +30,27 @@ public sealed interface Warning {
    * @param needed (m)
    */
   record AirGapTooSmall(String supply, String run, String vessel, double gap, double needed)
-      implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.AIR_GAP;
-    }
-  }
+      implements Warning {}
 
   /** A supply without end leads straight into a vessel of the circulation. */
-  record MainsInCirculation(String supply, String run, String vessel) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.NO_MAINS_IN_CIRCULATION;
-    }
-  }
+  record MainsInCirculation(String supply, String run, String vessel) implements Warning {}
 
   /**
    * Power loss wets a floor if this valve does not close, and does not if it does.
    *
    * @param reachedFloors then (m³)
    */
-  record CheckValveAlone(String checkValve, double reachedFloors) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.CHECK_VALVE_NOT_ALONE;
-    }
-  }
+  record CheckValveAlone(String checkValve, double reachedFloors) implements Warning {}
 
   /** A run has one hole only to break its siphon. */
-  record SingleSiphonBreak(String run, String siphonBreak) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.TWO_SIPHON_BREAKS;
-    }
-  }
+  record SingleSiphonBreak(String run, String siphonBreak) implements Warning {}
 
   /** An emergency drain is narrower than the main drain of its vessel. Bores in m. */
   record EmergencyNarrower(String emergency, double bore, String main, double mainBore)
-      implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.EMERGENCY_AS_WIDE;
-    }
-  }
+      implements Warning {}
 
   /** A valve can shut an emergency drain. */
-  record EmergencyWithValve(String emergency, String valve) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.EMERGENCY_WITHOUT_VALVE;
-    }
-  }
+  record EmergencyWithValve(String emergency, String valve) implements Warning {}
 
   /**
    * A reservoir holds more than what it feeds has room for after power loss.
@@ -74,20 +60,11 @@ public sealed interface Warning {
    * @param room left in the vessel and those beside it after power loss (m³)
    */
   record ReservoirTooLarge(String reservoir, String vessel, double water, double room)
-      implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.RESERVOIR_FITS;
-    }
-  }
+      implements Warning {}
 
   /** The drain of a basin is narrow. Bores in m. */
-  record PanDrainNarrow(String basin, String drain, double bore, double needed) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.PAN_DRAIN_WIDTH;
-    }
-  }
+  record PanDrainNarrow(String basin, String drain, double bore, double needed)
+      implements Warning {}
 
   /**
    * The drains of a basin take less than a run that can pour into it carries.
@@ -97,12 +74,7 @@ public sealed interface Warning {
    * @param carries what that run carries in normal operation (m³/s)
    */
   record PanDrainTakesLess(String basin, double takes, String run, double carries)
-      implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.PAN_DRAIN_TAKES_INFLOW;
-    }
-  }
+      implements Warning {}
 
   /**
    * A basin holds too little of what stands in it.
@@ -110,12 +82,7 @@ public sealed interface Warning {
    * @param holds besides what stands in it (m³)
    * @param needed (m³)
    */
-  record ContainmentSmall(String basin, double holds, double needed) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.CONTAINMENT_VOLUME;
-    }
-  }
+  record ContainmentSmall(String basin, double holds, double needed) implements Warning {}
 
   /**
    * A full basin upstairs weighs more than ordinary floors are built for.
@@ -123,26 +90,11 @@ public sealed interface Warning {
    * @param load of the full basin and the water in what stands in it, on its plan area (Pa)
    * @param usual for which floors are built (Pa)
    */
-  record FullBasinHeavy(String basin, double load, double usual) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.FLOOR_LOAD;
-    }
-  }
+  record FullBasinHeavy(String basin, double load, double usual) implements Warning {}
 
   /** A valve that is to shut a supply off stays open when its power fails. */
-  record OpenWithoutPower(String supply, String valve) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.SHUT_WITHOUT_POWER;
-    }
-  }
+  record OpenWithoutPower(String supply, String valve) implements Warning {}
 
   /** A pump that empties a basin or floor has no backup. */
-  record PitPumpWithoutBackup(String pump, String place, String circuit) implements Warning {
-    @Override
-    public Rule rule() {
-      return Rule.OWN_POWER;
-    }
-  }
+  record PitPumpWithoutBackup(String pump, String place, String circuit) implements Warning {}
 }
