@@ -146,7 +146,14 @@ final class FileScreen implements AutoCloseable {
   }
 
   static void waitFor(Scene scene, String id) {
-    HeadlessScreen.waitUntil("there is " + id, () -> scene.lookup("#" + id) != null);
+    HeadlessScreen.waitUntil(
+        "there is " + id,
+        () -> {
+          // Keys reach a button only once it has its looks.
+          scene.getRoot().applyCss();
+          scene.getRoot().layout();
+          return scene.lookup("#" + id) != null;
+        });
   }
 
   Exporter exporter() {
