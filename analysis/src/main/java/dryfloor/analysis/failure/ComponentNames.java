@@ -6,9 +6,13 @@ import dryfloor.model.element.Element;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Names of the drawing's components, as a sentence needs them. */
 final class ComponentNames {
+
+  /** What has a number or letter is called by it, without an article: "raceway 2". */
+  private static final Pattern NUMBERED = Pattern.compile(".+ ([0-9]+|[A-Za-z])");
 
   private final Drawing drawing;
   private final Map<String, String> names = new HashMap<>();
@@ -27,7 +31,7 @@ final class ComponentNames {
     return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
   }
 
-  /** A name inside a sentence, such as "the chiller union" or "the UV lamp". */
+  /** A name inside a sentence, such as "the chiller union", "the UV lamp" or "raceway 2". */
   String inside(String id) {
     String name = name(id);
     String first = name.split(" ", 2)[0];
@@ -36,7 +40,8 @@ final class ComponentNames {
             && first.substring(1).equals(first.substring(1).toLowerCase(Locale.ROOT));
     String lowered =
         ordinaryWord ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
-    return lowered.startsWith("the ") ? lowered : "the " + lowered;
+    boolean hasArticle = lowered.startsWith("the ") || NUMBERED.matcher(name).matches();
+    return hasArticle ? lowered : "the " + lowered;
   }
 
   String vesselAtEnd(String run, Failure.End end) {

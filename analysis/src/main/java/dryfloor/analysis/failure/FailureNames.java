@@ -48,8 +48,8 @@ public final class FailureNames {
       case BuildingLosesPowerForAWhile f -> "Power lost in the whole building and back again";
       case PowerFlickers f -> "Power flickers: several brief outages in a row";
       case OnlyBackupRuns f -> "Power lost, and only what has a backup runs";
-      case CircuitTrips f -> head(f.circuit(), "trips");
-      case CircuitTripsForAWhile f -> head(f.circuit(), "trips and is switched on again");
+      case CircuitTrips f -> breaker(f.circuit()) + " trips";
+      case CircuitTripsForAWhile f -> breaker(f.circuit()) + " trips and is switched on again";
       case PumpStops f -> head(f.pump(), "stops");
       case PumpRunsOn f -> head(f.pump(), "runs on when told to stop");
       case PumpDeliversHalf f -> head(f.pump(), "delivers half");
@@ -106,6 +106,10 @@ public final class FailureNames {
 
   private String head(String component, String whatHappens) {
     return names.atStart(component) + " " + whatHappens;
+  }
+
+  private String breaker(String circuit) {
+    return "Breaker of " + names.inside(circuit);
   }
 
   private String slipsOut(EndSlipsOut slip) {

@@ -12,6 +12,7 @@ import dryfloor.model.element.Run;
 import dryfloor.model.element.Vessel.Role;
 import dryfloor.model.part.Part;
 import dryfloor.model.part.Power;
+import dryfloor.model.shape.Shape;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -222,6 +223,40 @@ class WarningsTest {
               assertThat(warning.takes()).isCloseTo(0.1215e-3, within(0.5e-6));
               assertThat(warning.carries()).isBetween(0.3e-3, 0.5e-3);
             });
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * The least that the code asks for (International Residential Code 2015, P2801.6 and P2801.6.1):
+   * 1 1/2 in deep, its drain 3/4 in. One of 24 in across holds
+   *   π/4 · (24 in)² · 1.5 in = 678.6 in³ = 2.94 US gal (231 in³ each) = 11.1 L,
+   * which is for drips: a round tank of 0.5 m over it with 300 mm of water has 58.9 L, and 64.8 L
+   * are 110 % of that.
+   * </pre>
+   */
+  @Test
+  void theLeastPanOfTheCodeDrainsDripsAndHoldsNoTank() throws BaselineProblem {
+    double inch = 0.0254;
+    assertThat(warnings(panOfTheCode(0.75 * inch), Warning.PanDrainNarrow.class)).isEmpty();
+    assertThat(warnings(panOfTheCode(0.74 * inch), Warning.PanDrainNarrow.class)).hasSize(1);
+    assertThat(warnings(panOfTheCode(0.75 * inch), Warning.ContainmentSmall.class))
+        .hasSize(1)
+        .first()
+        .satisfies(
+            warning -> {
+              assertThat(warning.holds()).isCloseTo(2.94 * 231 * Math.pow(inch, 3), within(1e-5));
+              assertThat(warning.needed()).isCloseTo(0.0648, within(5e-5));
+            });
+  }
+
+  private static Plan panOfTheCode(double bore) {
+    double inch = 0.0254;
+    return cellar()
+        .basin("pan", new Shape.Cylinder(24 * inch, 1.5 * inch), "floor")
+        .vessel("tank", new Shape.Cylinder(0.5, 0.5), v -> v.in("pan").raised(0.05).level(0.3))
+        .run("pan-drain", r -> r.from("pan", 0).toDrain("gully").bore(bore).length(1));
   }
 
   /**

@@ -6,7 +6,9 @@ import java.util.Locale;
 
 /**
  * Quantities in the words of a report: as {@link QuantityFormat} writes them, with signs for
- * changes, hourly flows for what drips on for days, and no more digits than anybody could measure.
+ * changes, hourly flows for what drips on for days, no more digits than anybody could measure, and
+ * long numbers in groups of three (ISO 80000-1, 7.3.1: by a space, never by a point or comma; from
+ * memory).
  *
  * @param units that the reader asked for
  */
@@ -27,9 +29,17 @@ public record Amounts(Units units) {
   private static final double LITRE_PER_HOUR = LITRE / 3600;
   private static final double US_GALLON_PER_HOUR = US_GALLON / 3600;
 
+  /** Numbers of more digits than this are grouped. */
+  private static final int READ_AT_A_GLANCE = 4;
+
+  private static final int GROUP = 3;
+
+  /** No line breaks at it, and every console has it. */
+  private static final char BETWEEN_GROUPS = '\u00a0';
+
   /** A height or depth (m). */
   public String level(double metres) {
-    return plainZero(format().level(metres));
+    return grouped(plainZero(format().level(metres)));
   }
 
   /** A length of pipe (m). */
@@ -72,15 +82,16 @@ public record Amounts(Units units) {
         case US -> "under 0.01 gal";
       };
     }
-    return switch (units) {
-      case METRIC ->
-          Math.abs(cubicMetres) < 0.995e-3
-              ? millilitres(cubicMetres * 1e6)
-              : wholeAboveTen(cubicMetres / LITRE, format().volume(cubicMetres));
-      case US ->
-          wholeAboveTen(cubicMetres / US_GALLON, format().volume(cubicMetres))
-              .replace("gal(US)", "gal");
-    };
+    return grouped(
+        switch (units) {
+          case METRIC ->
+              Math.abs(cubicMetres) < 0.995e-3
+                  ? millilitres(cubicMetres * 1e6)
+                  : wholeAboveTen(cubicMetres / LITRE, format().volume(cubicMetres));
+          case US ->
+              wholeAboveTen(cubicMetres / US_GALLON, format().volume(cubicMetres))
+                  .replace("gal(US)", "gal");
+        });
   }
 
   /** A volume (m³) for a table, in which what is not worth telling is nothing. */
@@ -95,10 +106,11 @@ public record Amounts(Units units) {
 
   /** A flow (m³/s) by the hour, as one that goes on is best understood. */
   public String hourlyFlow(double flow) {
-    return switch (units) {
-      case METRIC -> rate(flow / LITRE_PER_HOUR) + " L/h";
-      case US -> rate(flow / US_GALLON_PER_HOUR) + " gal/h";
-    };
+    return grouped(
+        switch (units) {
+          case METRIC -> rate(flow / LITRE_PER_HOUR) + " L/h";
+          case US -> rate(flow / US_GALLON_PER_HOUR) + " gal/h";
+        });
   }
 
   /** A flow (m³/s) at a moment: litres or gallons in a minute. */
@@ -113,7 +125,7 @@ public record Amounts(Units units) {
     String text = wholeAboveTen(exact, format().flow(flow)).replace("gal(US)", "gal");
     int space = text.indexOf(' ');
     double value = Double.parseDouble(text.substring(0, space));
-    return value < 1000 ? text : Math.round(value / 100) * 100 + text.substring(space);
+    return grouped(value < 1000 ? text : Math.round(value / 100) * 100 + text.substring(space));
   }
 
   /** A time (s). */
@@ -140,6 +152,22 @@ public record Amounts(Units units) {
       case METRIC -> "0 L";
       case US -> "0 gal";
     };
+  }
+
+  private static String grouped(String text) {
+    int start = text.startsWith("-") ? 1 : 0;
+    int end = start;
+    while (end < text.length() && Character.isDigit(text.charAt(end))) {
+      end++;
+    }
+    if (end - start <= READ_AT_A_GLANCE) {
+      return text;
+    }
+    StringBuilder digits = new StringBuilder(text);
+    for (int at = end - GROUP; at > start; at -= GROUP) {
+      digits.insert(at, BETWEEN_GROUPS);
+    }
+    return digits.toString();
   }
 
   private static String signed(String text) {

@@ -3,6 +3,7 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
+import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
@@ -57,23 +58,36 @@ public final class CheckReport {
   }
 
   private void normal() {
-    Outcome.Margin margin = sweep.normal().margin();
-    margin
-        .vessel()
+    sweep.normal().vessels().stream()
+        .filter(vessel -> vessel.volumeAfter() > 0)
+        .min(Comparator.comparingDouble(this::leftWhenAllIsWell))
         .ifPresent(
             vessel ->
                 lines.paragraph(
                     "",
                     "When all is well "
-                        + wording.names().the(vessel)
+                        + wording.names().the(vessel.id())
                         + " comes closest to its rim: "
-                        + wording.amounts().level(margin.freeboard())
+                        + wording.amounts().level(leftWhenAllIsWell(vessel))
                         + " left."));
     NoteSentence sentences = new NoteSentence(wording);
     sweep.normal().notes().stream()
         .filter(Note.IdlePump.class::isInstance)
         .forEach(idle -> lines.paragraph("", sentences.of(idle)));
     SettledLevels.write(wording, SettledLevels.ofNormal(sweep.normal()), lines);
+  }
+
+  /** Up to the rim from where the water settles, which need not be as high as it is drawn (m). */
+  private double leftWhenAllIsWell(Outcome.VesselOutcome vessel) {
+    double highest =
+        switch (sweep.normal().ending()) {
+          case Ending.AtRest rest -> vessel.levelAfter();
+          case Ending.Continues continues -> vessel.levelAfter();
+          case Ending.StillMoving moving -> vessel.highestLevel();
+          case Ending.Repeats repeats -> vessel.highestLevel();
+          case Ending.UpAndDown swinging -> vessel.highestLevel();
+        };
+    return vessel.rim() - highest;
   }
 
   private Optional<FailureResult.Answered> worst() {

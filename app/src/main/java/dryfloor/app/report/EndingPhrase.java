@@ -34,9 +34,8 @@ final class EndingPhrase {
           "goes on at "
               + amounts.hourlyFlow(continues.rate())
               + ", steady from "
-              + amounts.time(continues.since())
-              + " on"
-              + later(amounts, continues.since(), outcome);
+              + amounts.time(Math.max(continues.since(), lastEvent(outcome)))
+              + " on";
       case Ending.StillMoving moving ->
           wording.names().the(moving.place()) + " still moves after " + amounts.time(moving.time());
       case Ending.UpAndDown swinging ->
@@ -48,7 +47,11 @@ final class EndingPhrase {
 
   /** The levels may be as good as still while something that hardly moves them goes on. */
   private static String later(Amounts amounts, double time, Outcome outcome) {
-    double last = outcome.story().stream().mapToDouble(StoryEvent::time).max().orElse(0);
+    double last = lastEvent(outcome);
     return last > time + AFTERWARDS ? "; last event told at " + amounts.time(last) : "";
+  }
+
+  private static double lastEvent(Outcome outcome) {
+    return outcome.story().stream().mapToDouble(StoryEvent::time).max().orElse(0);
   }
 }

@@ -1,5 +1,6 @@
 package dryfloor.model.file;
 
+import dryfloor.model.IdInWords;
 import dryfloor.model.unit.QuantityKind;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -63,7 +64,7 @@ final class Fields {
 
   /** The name, or the id with spaces for dashes. */
   String nameOr(String id) {
-    return has("name") ? text("name") : id.replace('-', ' ');
+    return has("name") ? text("name") : IdInWords.of(id);
   }
 
   String text(String field) {

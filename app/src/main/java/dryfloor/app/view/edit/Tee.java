@@ -1,5 +1,6 @@
 package dryfloor.app.view.edit;
 
+import dryfloor.model.IdInWords;
 import dryfloor.model.Installation;
 import dryfloor.model.element.Element;
 import dryfloor.model.element.Junction;
@@ -33,7 +34,7 @@ final class Tee {
             middle,
             run.length());
     List<Junction> junctions = new ArrayList<>(drawing.junctions());
-    junctions.add(new Junction(tee, tee.replace('-', ' '), elevation));
+    junctions.add(new Junction(tee, IdInWords.of(tee), elevation));
     List<Run> runs =
         drawing.runs().stream()
             .flatMap(old -> old.id().equals(run.id()) ? Stream.of(first, second) : Stream.of(old))
