@@ -4,13 +4,14 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.pair.PairResult;
-import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.analysis.together.CutSetResult;
+import dryfloor.analysis.together.PairResult;
+import dryfloor.analysis.together.Scope;
 import dryfloor.model.Installation;
 import java.util.List;
 
@@ -32,6 +33,10 @@ public interface Analyst {
 
   /** Failures two at a time, on so many threads. */
   PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
+      throws BaselineProblem;
+
+  /** The smallest sets of failures that wet a floor, on so many threads. */
+  CutSetResult cutSets(Installation installation, int threads, Progress progress)
       throws BaselineProblem;
 
   /** How far these things can be changed, on so many threads. */

@@ -65,6 +65,7 @@ public final class CommandLines {
         .addSubcommand(new CheckCommand(workplace))
         .addSubcommand(new TellCommand(workplace))
         .addSubcommand(new PairsCommand(workplace))
+        .addSubcommand(new SetsCommand(workplace))
         .addSubcommand(new LimitsCommand(workplace))
         .addSubcommand(new WarningsCommand(workplace))
         .addSubcommand(new ListCommand(workplace))

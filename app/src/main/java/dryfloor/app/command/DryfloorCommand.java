@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       "  dryfloor check shop.json                     every failure, worst first",
       "  dryfloor tell shop.json power-lost.building  one failure in full",
       "  dryfloor pairs shop.json                     which two failures wet a floor together",
+      "  dryfloor sets shop.json                      the same with up to three failures",
       "  dryfloor limits shop.json --of sump          how high, how low, how big",
       "  dryfloor warnings shop.json                  what rules and practice have against it",
       "  dryfloor draw shop.json power-lost.building  a picture, before and after",

@@ -1,9 +1,9 @@
 package dryfloor.app.command;
 
-import dryfloor.analysis.pair.PairAnswer;
-import dryfloor.analysis.pair.PairResult;
-import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.together.PairAnswer;
+import dryfloor.analysis.together.PairResult;
+import dryfloor.analysis.together.Scope;
 import dryfloor.app.report.PairsReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;

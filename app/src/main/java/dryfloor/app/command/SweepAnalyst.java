@@ -6,9 +6,6 @@ import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Limits;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.pair.PairResult;
-import dryfloor.analysis.pair.Pairs;
-import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.practice.Warnings;
 import dryfloor.analysis.sweep.BaselineProblem;
@@ -16,6 +13,11 @@ import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.analysis.together.CutSetResult;
+import dryfloor.analysis.together.CutSets;
+import dryfloor.analysis.together.PairResult;
+import dryfloor.analysis.together.Pairs;
+import dryfloor.analysis.together.Scope;
 import dryfloor.model.Installation;
 import java.util.List;
 
@@ -50,6 +52,12 @@ public final class SweepAnalyst implements Analyst {
   public PairResult pairs(Installation installation, Scope scope, int threads, Progress progress)
       throws BaselineProblem {
     return Pairs.of(installation, scope, threads, progress);
+  }
+
+  @Override
+  public CutSetResult cutSets(Installation installation, int threads, Progress progress)
+      throws BaselineProblem {
+    return CutSets.of(installation, threads, progress);
   }
 
   @Override

@@ -53,6 +53,7 @@ public record Ink(boolean colour, boolean manyCharacters) {
         .replace("±", "+/-")
         .replace("−", "-")
         .replace("°", " deg ")
+        .replace("\u00a0", " ")
         .replace("“", "\"")
         .replace("”", "\"");
   }

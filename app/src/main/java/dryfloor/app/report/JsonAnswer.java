@@ -4,9 +4,10 @@ import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.pair.PairResult;
 import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.together.CutSetResult;
+import dryfloor.analysis.together.PairResult;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
 import java.util.List;
@@ -73,6 +74,13 @@ public final class JsonAnswer {
   public void paired(Path file, Wording wording, PairResult pairs) {
     ObjectNode drawing = begun(file, wording);
     new JsonPairs(wording, drawing).put(pairs);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** The smallest sets of failures of a file. */
+  public void cutSets(Path file, Wording wording, CutSetResult sets) {
+    ObjectNode drawing = begun(file, wording);
+    new JsonCutSets(wording, drawing).put(sets);
     cautions(drawing.putArray("cautions"), wording);
   }
 

@@ -3,11 +3,11 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
-import dryfloor.analysis.pair.PairAnswer;
-import dryfloor.analysis.pair.PairMatrix;
-import dryfloor.analysis.pair.PairResult;
-import dryfloor.analysis.pair.Protection;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.together.PairAnswer;
+import dryfloor.analysis.together.PairMatrix;
+import dryfloor.analysis.together.PairResult;
+import dryfloor.analysis.together.Protection;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 

@@ -2,7 +2,7 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
-import dryfloor.analysis.pair.PairMatrix;
+import dryfloor.analysis.together.PairMatrix;
 import dryfloor.app.report.TextTable.Column;
 import java.util.ArrayList;
 import java.util.List;

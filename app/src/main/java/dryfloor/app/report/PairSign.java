@@ -1,7 +1,7 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Verdict;
-import dryfloor.analysis.pair.PairAnswer;
+import dryfloor.analysis.together.PairAnswer;
 
 /** What a pair comes to, as a sign of a matrix and a word of the JSON answer. */
 enum PairSign {

@@ -3,11 +3,10 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
-import dryfloor.analysis.pair.PairAnswer;
-import dryfloor.analysis.pair.PairMatrix;
-import dryfloor.analysis.pair.PairOutcome;
-import dryfloor.analysis.pair.PairResult;
-import dryfloor.analysis.pair.Protection;
+import dryfloor.analysis.together.PairAnswer;
+import dryfloor.analysis.together.PairMatrix;
+import dryfloor.analysis.together.PairResult;
+import dryfloor.analysis.together.Protection;
 import dryfloor.app.report.TextTable.Column;
 import java.util.ArrayList;
 import java.util.List;
@@ -112,32 +111,12 @@ public final class PairsReport {
   }
 
   private void row(TextTable table, PairAnswer.Together pair) {
+    TogetherWords words = new TogetherWords(wording);
     table.row(
         name(pair.pair().first()),
         name(pair.pair().second()),
-        water(pair.outcome()),
-        when(pair.outcome()));
-  }
-
-  private String water(PairOutcome outcome) {
-    List<String> floors =
-        outcome.floors().stream().map(floor -> wording.names().small(floor)).toList();
-    String where = floors.isEmpty() ? "beyond the drawing" : Sentences.enumerate(floors);
-    return wording.amounts().volume(outcome.reachedFloors())
-        + " on "
-        + where
-        + Whereabouts.goesOn(wording, outcome.ending());
-  }
-
-  private String when(PairOutcome outcome) {
-    return outcome.firstWetFloor().stream()
-        .mapToObj(time -> time < VerdictSentence.AT_ONCE ? "at once" : amountOfTime(time))
-        .findFirst()
-        .orElse("");
-  }
-
-  private String amountOfTime(double time) {
-    return wording.amounts().time(time);
+        words.water(pair.outcome()),
+        words.when(pair.outcome()));
   }
 
   private void protections() {

@@ -6,14 +6,16 @@ import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.pair.PairAnswer;
-import dryfloor.analysis.pair.PairResult;
-import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.analysis.together.CutSet;
+import dryfloor.analysis.together.CutSetResult;
+import dryfloor.analysis.together.PairAnswer;
+import dryfloor.analysis.together.PairResult;
+import dryfloor.analysis.together.Scope;
 import dryfloor.app.report.Ink;
 import dryfloor.app.sample.SampleOutcome;
 import dryfloor.model.Installation;
@@ -46,6 +48,8 @@ final class Desk implements Analyst {
   private final List<Property> propertiesAsked = new ArrayList<>();
   private List<PairAnswer> paired = List.of();
   private Scope scopeAsked = Scope.EVERY_TWO;
+  private List<CutSet> cutSets = List.of();
+  private List<CutSetResult.Open> openSets = List.of();
   private final List<Optional<Path>> opened = new ArrayList<>();
 
   static FailureResult answered(Failure failure, Outcome outcome) {
@@ -59,6 +63,16 @@ final class Desk implements Analyst {
 
   Desk pairs(PairAnswer... prepared) {
     paired = List.of(prepared);
+    return this;
+  }
+
+  Desk sets(CutSet... prepared) {
+    cutSets = List.of(prepared);
+    return this;
+  }
+
+  Desk openSets(CutSetResult.Open... prepared) {
+    openSets = List.of(prepared);
     return this;
   }
 
@@ -172,6 +186,13 @@ final class Desk implements Analyst {
     scopeAsked = scope;
     return new PairResult(
         scope, new SweepResult(installation, SampleOutcome.dry(), results), paired);
+  }
+
+  @Override
+  public CutSetResult cutSets(Installation installation, int threads, Progress progress)
+      throws BaselineProblem {
+    PairResult pairs = pairs(installation, Scope.EVERY_TWO, threads, progress);
+    return new CutSetResult(pairs, cutSets, 9, 5, openSets);
   }
 
   @Override

@@ -6,11 +6,11 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.Verdict;
-import dryfloor.analysis.pair.Pair;
-import dryfloor.analysis.pair.PairAnswer;
-import dryfloor.analysis.pair.PairOutcome;
-import dryfloor.analysis.pair.Scope;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.together.KeptOutcome;
+import dryfloor.analysis.together.Pair;
+import dryfloor.analysis.together.PairAnswer;
+import dryfloor.analysis.together.Scope;
 import dryfloor.app.report.Ink;
 import dryfloor.app.sample.SampleOutcome;
 import java.io.IOException;
@@ -31,7 +31,7 @@ class PairsCommandTest {
   private static final PairAnswer WET =
       new PairAnswer.Together(
           new Pair(POWER, HOLE),
-          new PairOutcome(
+          new KeptOutcome(
               Verdict.WET,
               0.034,
               List.of("plant-room"),

@@ -75,7 +75,8 @@ class ScreensTest {
         });
     long worked = worked();
     long start = System.nanoTime();
-    HeadlessScreen.waitUntil("it plays for a while", () -> System.nanoTime() - start > 4e9);
+    HeadlessScreen.waitUntil(
+        "it plays for a while", () -> moves.get() > 4 && System.nanoTime() - start > 4e9);
     double seconds = (System.nanoTime() - start) / 1e9;
     double work = (worked() - worked) / 1e6 / Math.max(1, moves.get());
     HeadlessScreen.onScreen(
@@ -87,7 +88,6 @@ class ScreensTest {
     System.out.printf(
         "%s plays at %.1f pictures a second, each %.0f ms of work for a processor%n",
         scenario, moves.get() / seconds, work);
-    assertThat(moves.get()).isGreaterThan(4);
   }
 
   /** How long processors have worked for this program (ns). */

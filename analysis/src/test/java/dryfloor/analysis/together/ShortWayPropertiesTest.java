@@ -1,4 +1,4 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.analysis.generated.Building;
 import dryfloor.analysis.generated.Tried;

@@ -1,4 +1,4 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.model.Installation;
 import dryfloor.model.element.CirculationPump;

@@ -1,4 +1,4 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.analysis.failure.Failure;
 import java.util.List;

@@ -1,10 +1,7 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
-import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.failure.Failure;
-import dryfloor.analysis.failure.FailureResolver;
 import dryfloor.analysis.failure.FailureTraits;
-import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.sweep.BaselineProblem;
@@ -27,25 +24,13 @@ import java.util.stream.Stream;
 public final class Pairs {
 
   private final Inquiry inquiry;
+  private final List<Alone> failures;
   private final Idle idle;
-  private final Optional<Influences> influences;
 
-  /**
-   * A failure by itself, as far as it matters to pairs.
-   *
-   * @param influence what it changes; none where pairs with it are always simulated
-   */
-  private record Alone(
-      Failure failure,
-      FailureResult result,
-      List<Effect> effects,
-      Optional<Influences.Influence> influence) {}
-
-  private Pairs(Inquiry inquiry) {
+  private Pairs(Inquiry inquiry, List<Alone> failures) {
     this.inquiry = inquiry;
+    this.failures = failures;
     this.idle = new Idle(inquiry.installation());
-    this.influences =
-        inquiry.undisturbed().map(usual -> new Influences(inquiry.installation(), usual));
   }
 
   /**
@@ -64,17 +49,35 @@ public final class Pairs {
   }
 
   static PairResult of(Inquiry inquiry, Scope scope, int threads, Progress progress) {
-    return new Pairs(inquiry).all(scope, threads, progress);
+    SweepResult alone = Sweep.everyFailure(inquiry, threads, progress);
+    List<Alone> failures = Alone.of(inquiry, alone);
+    Seen nobody = (pair, outcome) -> {};
+    return new PairResult(scope, alone, of(inquiry, failures, scope, threads, progress, nobody));
   }
 
-  private PairResult all(Scope scope, int threads, Progress progress) {
-    SweepResult alone = Sweep.everyFailure(inquiry, threads, progress);
-    List<Alone> failures = alone.results().stream().flatMap(this::alone).toList();
-    Set<Failure> hidden = hidden(failures);
+  /** Is shown the whole outcome of each pair that is simulated, by the thread that did so. */
+  interface Seen {
+    void simulated(Pair pair, Outcome outcome);
+  }
+
+  /** The pairs of failures that are known by themselves. */
+  static List<PairAnswer> of(
+      Inquiry inquiry,
+      List<Alone> failures,
+      Scope scope,
+      int threads,
+      Progress progress,
+      Seen seen) {
+    return new Pairs(inquiry, failures).all(scope, threads, progress, seen);
+  }
+
+  private List<PairAnswer> all(Scope scope, int threads, Progress progress, Seen seen) {
+    Set<Failure> hidden = hidden();
     List<PairAnswer> answers = new ArrayList<>();
     List<Integer> open = new ArrayList<>();
-    for (Alone first : failures) {
-      for (Alone second : failures.subList(failures.indexOf(first) + 1, failures.size())) {
+    for (int i = 0; i < failures.size(); i++) {
+      Alone first = failures.get(i);
+      for (Alone second : failures.subList(i + 1, failures.size())) {
         if (scope.joins(first.failure(), second.failure(), hidden)) {
           Optional<PairAnswer> known = known(first, second);
           if (known.isEmpty()) {
@@ -85,47 +88,27 @@ public final class Pairs {
         }
       }
     }
-    Team.share(open.size(), threads, progress, i -> simulate(open.get(i), answers));
-    return new PairResult(scope, alone, answers);
+    Team.share(open.size(), threads, progress, i -> simulate(open.get(i), answers, seen));
+    return answers;
   }
 
-  private Set<Failure> hidden(List<Alone> failures) {
+  private Set<Failure> hidden() {
     return failures.stream()
         .map(Alone::failure)
-        .filter(failure -> FailureTraits.isHidden(failure, installation()))
+        .filter(failure -> FailureTraits.isHidden(failure, inquiry.installation()))
         .collect(Collectors.toSet());
-  }
-
-  private Installation installation() {
-    return inquiry.installation();
-  }
-
-  private Stream<Alone> alone(FailureResult result) {
-    List<Effect> effects = FailureResolver.resolve(installation(), result.failure());
-    return switch (result) {
-      case FailureResult.Answered answered ->
-          Stream.of(
-              new Alone(
-                  result.failure(),
-                  result,
-                  effects,
-                  influences.map(all -> all.of(effects, answered.outcome()))));
-      case FailureResult.Unanswered unanswered ->
-          Stream.of(new Alone(result.failure(), result, effects, Optional.empty()));
-      case FailureResult.Skipped skipped -> Stream.empty();
-    };
   }
 
   // What is known before anything is simulated.
 
   private Optional<PairAnswer> known(Alone first, Alone second) {
     Pair pair = new Pair(first.failure(), second.failure());
-    if (isWet(first) || isWet(second)) {
-      return Optional.of(new PairAnswer.WetAlone(pair, isWet(first), isWet(second)));
+    if (first.isWet() || second.isWet()) {
+      return Optional.of(new PairAnswer.WetAlone(pair, first.isWet(), second.isWet()));
     }
     Optional<Failure> open =
         Stream.of(first, second)
-            .filter(alone -> outcome(alone).isEmpty())
+            .filter(alone -> alone.outcome().isEmpty())
             .map(Alone::failure)
             .findFirst();
     if (open.isPresent()) {
@@ -154,51 +137,29 @@ public final class Pairs {
   }
 
   private Optional<PairAnswer> asOneAlone(Pair pair, Alone one, Alone other) {
-    return outcome(one)
-        .filter(course -> addsNothing(other, one, course))
+    return one.outcome()
+        .filter(course -> idle.addsNothing(other.effects(), one.effects(), List.of(course)))
         .map(course -> new PairAnswer.AsOneAlone(pair, course.verdict()));
-  }
-
-  /**
-   * Whether all that a failure changes is changed by the other anyway, or idle in its course. Where
-   * a siphon break was in doubt only one of two courses is known.
-   */
-  private boolean addsNothing(Alone failure, Alone other, Outcome course) {
-    List<Effect> more =
-        failure.effects().stream().filter(effect -> !other.effects().contains(effect)).toList();
-    boolean doubt = course.notes().stream().anyMatch(Note.SiphonBreakInDoubt.class::isInstance);
-    return more.isEmpty()
-        || (!doubt && more.stream().allMatch(effect -> idle.isIdle(effect, course)));
   }
 
   private static Verdict worse(Alone first, Alone second) {
     return Stream.of(first, second)
-        .flatMap(alone -> outcome(alone).stream())
+        .flatMap(alone -> alone.outcome().stream())
         .map(Outcome::verdict)
         .max(Verdict::compareTo)
         .orElseThrow();
   }
 
-  private static boolean isWet(Alone alone) {
-    return outcome(alone).filter(outcome -> outcome.verdict() == Verdict.WET).isPresent();
-  }
-
-  private static Optional<Outcome> outcome(Alone alone) {
-    return switch (alone.result()) {
-      case FailureResult.Answered answered -> Optional.of(answered.outcome());
-      case FailureResult.Unanswered unanswered -> Optional.empty();
-      case FailureResult.Skipped skipped -> Optional.empty();
-    };
-  }
-
   // What has to be simulated.
 
-  private void simulate(int index, List<PairAnswer> answers) {
+  private void simulate(int index, List<PairAnswer> answers, Seen seen) {
     Pair pair = answers.get(index).pair();
     PairAnswer answer =
         switch (inquiry.answerOnce(pair.both())) {
-          case FailureResult.Answered answered ->
-              new PairAnswer.Together(pair, PairOutcome.of(answered.outcome()));
+          case FailureResult.Answered answered -> {
+            seen.simulated(pair, answered.outcome());
+            yield new PairAnswer.Together(pair, KeptOutcome.of(answered.outcome()));
+          }
           case FailureResult.Unanswered unanswered ->
               new PairAnswer.Unanswered(pair, unanswered.reason());
           case FailureResult.Skipped skipped -> new PairAnswer.Unanswered(pair, skipped.reason());

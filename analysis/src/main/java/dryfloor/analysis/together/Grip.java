@@ -1,4 +1,4 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.failure.Effect.*;

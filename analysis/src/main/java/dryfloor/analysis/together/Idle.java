@@ -1,7 +1,8 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.failure.Effect.*;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.Trajectory;
 import dryfloor.model.Installation;
@@ -10,6 +11,8 @@ import dryfloor.model.element.Drain;
 import dryfloor.model.element.Floor;
 import dryfloor.model.element.Run;
 import dryfloor.model.element.Vessel;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
@@ -30,6 +33,26 @@ final class Idle {
 
   Idle(Installation installation) {
     this.installation = installation;
+  }
+
+  /**
+   * Whether all that some effects change is changed anyway, or idle in the courses of that. Where a
+   * siphon break was in doubt only one of two courses is known.
+   *
+   * @param already what is changed without them
+   * @param courses what that makes the water do, in parts of the drawing that have nothing to do
+   *     with each other
+   */
+  boolean addsNothing(List<Effect> effects, Collection<Effect> already, List<Outcome> courses) {
+    List<Effect> more = effects.stream().filter(effect -> !already.contains(effect)).toList();
+    boolean doubt =
+        courses.stream()
+            .flatMap(course -> course.notes().stream())
+            .anyMatch(Note.SiphonBreakInDoubt.class::isInstance);
+    return more.isEmpty()
+        || (!doubt
+            && more.stream()
+                .allMatch(effect -> courses.stream().allMatch(course -> isIdle(effect, course))));
   }
 
   /** Whether it certainly changes nothing in this course. */

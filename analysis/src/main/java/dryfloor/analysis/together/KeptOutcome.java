@@ -1,4 +1,4 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What is kept of the outcome of two failures: there are thousands of pairs.
+ * What is kept of the outcome of some failures at once: there are thousands of pairs and sets.
  *
  * @param reachedFloors water that reached floors from elsewhere (m³)
  * @param floors ids of the floors that got water, wettest first
@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param ending how it came to an end
  * @param margin the least freeboard left
  */
-public record PairOutcome(
+public record KeptOutcome(
     Verdict verdict,
     double reachedFloors,
     List<String> floors,
@@ -23,12 +23,12 @@ public record PairOutcome(
     Ending ending,
     Outcome.Margin margin) {
 
-  public PairOutcome {
+  public KeptOutcome {
     floors = List.copyOf(floors);
   }
 
-  static PairOutcome of(Outcome outcome) {
-    return new PairOutcome(
+  static KeptOutcome of(Outcome outcome) {
+    return new KeptOutcome(
         outcome.verdict(),
         outcome.reachedFloors(),
         outcome.floors().stream()

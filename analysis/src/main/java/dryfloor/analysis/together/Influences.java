@@ -1,10 +1,11 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.Trajectory;
+import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.model.Installation;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -54,6 +55,13 @@ final class Influences {
       felt = Set.copyOf(felt);
     }
 
+    /** What both change, each for itself. */
+    Influence and(Influence other) {
+      Set<Thing> both = new HashSet<>(felt);
+      both.addAll(other.felt);
+      return new Influence(everywhere || other.everywhere, both);
+    }
+
     boolean meets(Influence other) {
       return everywhere || other.everywhere || felt.stream().anyMatch(other.felt::contains);
     }
@@ -69,6 +77,11 @@ final class Influences {
     this.reach = new EffectReach(installation, dependence);
     this.undisturbed = undisturbed;
     this.usual = passed(undisturbed);
+  }
+
+  /** Influences in an installation that has settled; none where what goes on there has no end. */
+  static Optional<Influences> of(Inquiry inquiry) {
+    return inquiry.undisturbed().map(usual -> new Influences(inquiry.installation(), usual));
   }
 
   /** What failures with these effects and this outcome change. */

@@ -1,4 +1,4 @@
-package dryfloor.analysis.pair;
+package dryfloor.analysis.together;
 
 import dryfloor.analysis.outcome.Verdict;
 
@@ -19,7 +19,7 @@ public sealed interface PairAnswer {
   record Apart(Pair pair, Verdict verdict) implements PairAnswer {}
 
   /** Both were simulated together. */
-  record Together(Pair pair, PairOutcome outcome) implements PairAnswer {}
+  record Together(Pair pair, KeptOutcome outcome) implements PairAnswer {}
 
   /** Both take hold of one and the same thing in different ways, so they can't both be. */
   record Excluded(Pair pair) implements PairAnswer {}

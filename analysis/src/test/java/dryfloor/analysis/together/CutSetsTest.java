@@ -1,0 +1,157 @@
+package dryfloor.analysis.together;
+
+import static dryfloor.analysis.installation.Plan.box;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Percentage.withPercentage;
+
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.Failure.Degree;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.installation.OnlyWith;
+import dryfloor.analysis.installation.Plan;
+import dryfloor.analysis.outcome.Verdict;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Inquiry;
+import dryfloor.analysis.sweep.Progress;
+import dryfloor.model.Installation;
+import dryfloor.model.element.Run;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The smallest sets of failures that wet a floor. */
+class CutSetsTest {
+
+  private static final Failure FLOAT = new Failure.FloatValveStuckOpen("float");
+  private static final Failure OVERFLOW = new Failure.RunClogs("overflow", Degree.FULLY);
+  private static final Failure BUND = new Failure.BasinDrainBlocked("bund-drain");
+
+  /**
+   *
+   *
+   * <pre>
+   * A reservoir filled from the mains. Its float may stick; then the overflow takes the water. If
+   * that is clogged, the bund under it has a drain. Only where that is blocked too, the bund fills:
+   *   1.6 · 1 · 0.15 m less 0.5 m² of the reservoir from 10 mm up, 0.07 m³, leave 170 L,
+   *   the reservoir from 800 mm to its rim at 1000 mm takes 100 L,
+   * and what comes after those 270 L wets the floor.
+   * </pre>
+   */
+  private static Installation threeDeep() {
+    return Plan.of("Three deep")
+        .away(24 * 3600)
+        .storey("ground", 0)
+        .floor("room", 12)
+        .mains("mains", 1.5, 300_000)
+        .drain("sewer", -0.5)
+        .basin("bund", box(1.6, 1, 0.15), "room")
+        .vessel("reservoir", box(1, 0.5, 1), v -> v.in("bund").raised(0.01).level(0.8).fresh())
+        .run("bund-drain", r -> r.fromLip("bund", 0).toDrain("sewer").bore(0.04).length(1))
+        .run(
+            "overflow",
+            r ->
+                r.from("reservoir", 0.9).toDrain("sewer").duty(Run.Duty.DRAIN).bore(0.04).length(2))
+        .run(
+            "fill",
+            r ->
+                r.fromSupply("mains")
+                    .to("reservoir", 1.24)
+                    .bore(0.012)
+                    .length(2)
+                    .floatValve("float", 1, 0.4, "reservoir", 0.8, 0.05))
+        .draw();
+  }
+
+  @Test
+  void theFloorGetsWetOnlyWhenFloatOverflowAndBundFail() throws BaselineProblem {
+    Set<Failure> three = Set.of(FLOAT, OVERFLOW, BUND);
+    Inquiry inquiry = Inquiry.of(OnlyWith.failures(threeDeep(), three::contains), () -> false);
+
+    CutSetResult found = CutSets.of(inquiry, 1, Progress.NONE);
+
+    assertThat(found.sets()).hasSize(1);
+    CutSet set = found.sets().getFirst();
+    assertThat(Set.copyOf(set.failures())).isEqualTo(three);
+    double in = inflow(inquiry, List.of(FLOAT));
+    assertThat(set.outcome().reachedFloors()).isCloseTo(in - 0.270, withPercentage(0.5));
+    assertThat(set.outcome().firstWetFloor().orElseThrow())
+        .isCloseTo(0.270 / (in / (24 * 3600)), withPercentage(1));
+  }
+
+  private static double inflow(Inquiry inquiry, List<Failure> failures) {
+    return switch (inquiry.answer(failures)) {
+      case FailureResult.Answered answered -> answered.outcome().supplied().getFirst().volume();
+      case FailureResult.Unanswered open -> throw new AssertionError(open.reason());
+      case FailureResult.Skipped skipped -> throw new AssertionError(skipped.reason());
+    };
+  }
+
+  @Test
+  void setsOfOneAndTwoAreTheWetFailuresAndPairs() throws BaselineProblem {
+    Inquiry inquiry = Inquiry.of(threeDeep(), () -> false);
+
+    CutSetResult found = CutSets.of(inquiry, 2, Progress.NONE);
+
+    PairResult pairs = Pairs.of(inquiry, Scope.EVERY_TWO, 2, Progress.NONE);
+    assertThat(found.ofSize(2))
+        .extracting(CutSet::failures)
+        .containsExactlyElementsOf(pairs.newlyWet().stream().map(wet -> wet.pair().both()).toList())
+        .isNotEmpty();
+    assertThat(found.ofSize(1))
+        .allMatch(set -> set.outcome().verdict() == Verdict.WET)
+        .isNotEmpty();
+  }
+
+  @Test
+  void leavingOutSetsOfThreeChangesNoAnswer() throws BaselineProblem {
+    Inquiry inquiry = Inquiry.of(threeDeep(), () -> false);
+
+    CutSetResult found = CutSets.of(inquiry, 2, Progress.NONE);
+
+    assertThat(found.simulated()).isLessThan(found.threes());
+    Set<List<Failure>> minimal = new HashSet<>();
+    found.ofSize(3).forEach(set -> minimal.add(set.failures()));
+    List<List<Failure>> threes = threesOfDryPairs(found);
+    assertThat(threes).hasSize(found.threes());
+    for (List<Failure> three : threes) {
+      assertThat(isWet(inquiry, three))
+          .as(three.stream().map(FailureNames::id).toList().toString())
+          .isEqualTo(minimal.contains(three));
+    }
+  }
+
+  private static List<List<Failure>> threesOfDryPairs(CutSetResult found) {
+    Set<Pair> dry = new HashSet<>();
+    found.pairs().of(PairAnswer.AsOneAlone.class).forEach(same -> dry.add(same.pair()));
+    found.pairs().of(PairAnswer.Apart.class).forEach(apart -> dry.add(apart.pair()));
+    found.pairs().of(PairAnswer.Together.class).stream()
+        .filter(both -> !both.isNewlyWet())
+        .forEach(both -> dry.add(both.pair()));
+    List<Failure> failures = found.pairs().failures();
+    List<List<Failure>> threes = new ArrayList<>();
+    for (int a = 0; a < failures.size(); a++) {
+      for (int b = a + 1; b < failures.size(); b++) {
+        for (int c = b + 1; c < failures.size(); c++) {
+          List<Failure> three = List.of(failures.get(a), failures.get(b), failures.get(c));
+          if (dry.contains(new Pair(three.get(0), three.get(1)))
+              && dry.contains(new Pair(three.get(0), three.get(2)))
+              && dry.contains(new Pair(three.get(1), three.get(2)))) {
+            threes.add(three);
+          }
+        }
+      }
+    }
+    return threes;
+  }
+
+  private static boolean isWet(Inquiry inquiry, List<Failure> failures) {
+    return switch (inquiry.answerOnce(failures)) {
+      case FailureResult.Answered answered -> answered.outcome().verdict() == Verdict.WET;
+      case FailureResult.Unanswered open -> false;
+      case FailureResult.Skipped skipped -> false;
+    };
+  }
+}
