@@ -1,5 +1,6 @@
 package dryfloor.app;
 
+import dryfloor.analysis.failure.EventFailures;
 import dryfloor.app.command.CommandLines;
 import dryfloor.app.command.SweepAnalyst;
 import dryfloor.app.command.Terminal;
@@ -16,7 +17,9 @@ public final class Main {
   public static void main(String[] arguments) {
     Workplace workplace =
         new Workplace(
-            InstallationFile::read, new SweepAnalyst(), Terminal.surface(System.getenv()));
+            file -> InstallationFile.read(file, EventFailures::check),
+            new SweepAnalyst(),
+            Terminal.surface(System.getenv()));
     CommandLines commandLines = new CommandLines(workplace, View::open, System.getenv());
     Thread.setDefaultUncaughtExceptionHandler(
         (thread, failure) -> Runtime.getRuntime().halt(commandLines.breakdown(failure)));

@@ -52,6 +52,12 @@ final class ComponentNames {
     return drawing.element(LevelSwitch.class, levelSwitch).action();
   }
 
+  /** What the user calls a sequence, to open a sentence. */
+  String sequence(String id) {
+    String name = drawing.sequence(id).name();
+    return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+  }
+
   private String name(String id) {
     String name = names.get(id);
     if (name == null || name.isBlank()) {

@@ -1,6 +1,7 @@
 package dryfloor.analysis.failure;
 
 import dryfloor.model.Installation;
+import dryfloor.model.Sequence;
 import dryfloor.model.element.Element;
 import dryfloor.model.element.Floor;
 import dryfloor.model.element.Run;
@@ -48,6 +49,19 @@ final class Drawing {
         .filter(fitted -> kind.isInstance(fitted.part()))
         .map(fitted -> new Fitted<>(fitted.run(), kind.cast(fitted.part())))
         .sorted(Comparator.comparing(fitted -> fitted.part().id()));
+  }
+
+  /**
+   * The sequence with this id.
+   *
+   * @throws IllegalArgumentException if the drawing has none
+   */
+  Sequence sequence(String id) {
+    return installation.failureSettings().sequences().stream()
+        .filter(sequence -> sequence.id().equals(id))
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalArgumentException("the drawing has no sequence \"" + id + "\""));
   }
 
   /**

@@ -11,38 +11,41 @@ import java.util.OptionalInt;
  */
 public sealed interface Effect {
 
+  /** A change that is built into the network when it is compiled, and holds as long as that. */
+  sealed interface Built extends Effect {}
+
   record CircuitOff(String circuit, double time) implements Effect {}
 
   record CircuitOn(String circuit, double time) implements Effect {}
 
-  record PumpCannotRun(String pump) implements Effect {}
+  record PumpCannotRun(String pump) implements Built {}
 
   /** The pump (or powered valve) runs whatever controls say, while it has power. */
-  record IgnoresControls(String part) implements Effect {}
+  record IgnoresControls(String part) implements Built {}
 
   /** The pump gives this fraction of its flow at each head. */
-  record PumpWeakened(String pump, double fraction) implements Effect {}
+  record PumpWeakened(String pump, double fraction) implements Built {}
 
   /** A valve of any kind stands at this opening (0 to 1) and nothing moves it. */
-  record ValveHeld(String valve, double opening) implements Effect {}
+  record ValveHeld(String valve, double opening) implements Built {}
 
   /** A powered valve keeps its opening of the moment whatever happens. */
-  record ValveFrozen(String valve) implements Effect {}
+  record ValveFrozen(String valve) implements Built {}
 
-  record CheckValveHeldOpen(String checkValve) implements Effect {}
+  record CheckValveHeldOpen(String checkValve) implements Built {}
 
   /** A closed check valve lets water back through this area (m²). */
-  record CheckValveLeaks(String checkValve, double area) implements Effect {}
+  record CheckValveLeaks(String checkValve, double area) implements Built {}
 
-  record CheckValveHeldShut(String checkValve) implements Effect {}
+  record CheckValveHeldShut(String checkValve) implements Built {}
 
-  record SiphonBreakHeldShut(String siphonBreak) implements Effect {}
+  record SiphonBreakHeldShut(String siphonBreak) implements Built {}
 
   /** Only this fraction of the bore is free at the run's first end; 0 blocks it. */
-  record RunNarrowed(String run, double free) implements Effect {}
+  record RunNarrowed(String run, double free) implements Built {}
 
   /** Only this fraction of the length is free; 0 blocks it. */
-  record WeirNarrowed(String weir, double free) implements Effect {}
+  record WeirNarrowed(String weir, double free) implements Built {}
 
   /**
    * The run comes apart; each half pours out where it parted.
@@ -52,7 +55,7 @@ public sealed interface Effect {
    */
   record RunParted(
       String run, double along, double elevation, OptionalInt partsBefore, String landing)
-      implements Effect {}
+      implements Built {}
 
   /**
    * The run leaks through a hole.
@@ -69,18 +72,17 @@ public sealed interface Effect {
       double area,
       boolean blockedBeyond,
       String landing)
-      implements Effect {}
+      implements Built {}
 
   /** An end of a run lies somewhere else, open to the air unless water covers it. */
-  record EndMoved(String run, Failure.End end, String landing, double elevation)
-      implements Effect {}
+  record EndMoved(String run, Failure.End end, String landing, double elevation) implements Built {}
 
   /** A hole in a vessel's wall at this elevation. */
   record VesselLeaks(String vessel, double elevation, double area, String landing)
-      implements Effect {}
+      implements Built {}
 
   /** All the water of a vessel lands somewhere at once, and the vessel holds none any more. */
-  record VesselLost(String vessel, String landing) implements Effect {}
+  record VesselLost(String vessel, String landing) implements Built {}
 
   /**
    * Water is thrown out of a vessel until its level falls to an inlet.
@@ -88,30 +90,42 @@ public sealed interface Effect {
    * @param powered id of the pump that throws it
    */
   record Thrown(String vessel, double downTo, double flow, String powered, String landing)
-      implements Effect {}
+      implements Built {}
 
-  record DrainTakesNothing(String drain) implements Effect {}
+  record DrainTakesNothing(String drain) implements Built {}
 
   /** The pressure of a supply is this many times what was drawn. */
-  record SupplyPressureTimes(String supply, double factor) implements Effect {}
+  record SupplyPressureTimes(String supply, double factor) implements Built {}
 
   /** A level switch feels low (or high) water whatever the level. */
-  record SwitchHeld(String levelSwitch, boolean low) implements Effect {}
+  record SwitchHeld(String levelSwitch, boolean low) implements Built {}
 
   /** A level switch acts within this band (m) about the middle of its two levels. */
-  record SwitchBand(String levelSwitch, double band) implements Effect {}
+  record SwitchBand(String levelSwitch, double band) implements Built {}
 
   /** A leak sensor or timer never acts. */
-  record ControlDead(String control) implements Effect {}
+  record ControlDead(String control) implements Built {}
 
   /** A leak sensor or timer acts at once, without cause. */
-  record ControlTripped(String control) implements Effect {}
+  record ControlTripped(String control) implements Built {}
 
-  record HandSwitchSet(String handSwitch, boolean on) implements Effect {}
+  record HandSwitchSet(String handSwitch, boolean on) implements Built {}
 
   /** Water (m³) from outside poured into a vessel at a time. */
   record Poured(String vessel, double volume, double time) implements Effect {}
 
   /** Somebody comes only after this many times the unattended time. */
   record AwayTimes(double factor) implements Effect {}
+
+  /** The unattended time counts from a time (s), that of the last event of a sequence. */
+  record AwayFrom(double time) implements Effect {}
+
+  /**
+   * Something built in that holds from a time to a time only (s); endless if nobody mends it. Where
+   * two that set the same thing hold at once, the one that began later counts.
+   */
+  record During(double from, double to, Built what) implements Effect {}
+
+  /** Nothing but news for the story: a failure of a sequence begins, or is over, at a time (s). */
+  record News(String failure, boolean over, double time) implements Effect {}
 }

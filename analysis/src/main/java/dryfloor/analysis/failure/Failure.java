@@ -1,7 +1,8 @@
 package dryfloor.analysis.failure;
 
 /**
- * One thing that goes wrong with one component, one circuit or one person, at time zero.
+ * One thing that goes wrong with one component, one circuit or one person, at time zero; or a
+ * sequence of such things that the user wrote down.
  *
  * <p>The components of each record are ids of the drawing. The ids of failures ({@link
  * FailureNames#id}) are stable, so that a file can switch one off and a report can be compared with
@@ -152,6 +153,11 @@ public sealed interface Failure {
   record ToppedUpWhileStopped(String vessel) implements Failure {}
 
   record NobodyComesBack() implements Failure {}
+
+  // What the user wrote down.
+
+  /** The events of a sequence, one after the other. */
+  record SequenceHappens(String sequence) implements Failure {}
 
   /** Which end of a run. */
   enum End {

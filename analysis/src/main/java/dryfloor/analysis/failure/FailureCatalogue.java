@@ -19,8 +19,13 @@ public final class FailureCatalogue {
 
   private FailureCatalogue() {}
 
-  /** Every failure that the drawing can have, in stable order. */
+  /** Every failure that the drawing can have, in stable order; sequences of them at the end. */
   public static List<Failure> of(Installation installation) {
+    return Stream.concat(single(installation), EventFailures.sequences(installation)).toList();
+  }
+
+  /** Every failure that is not made of others. */
+  static Stream<Failure> single(Installation installation) {
     Drawing drawing = new Drawing(installation);
     ClogFailures clogs = new ClogFailures(drawing);
     OutsideFailures outside = new OutsideFailures(drawing);
@@ -36,8 +41,7 @@ public final class FailureCatalogue {
             outside.ofTheOutside(),
             others.ofSensorsAndTimers(),
             others.ofPeople())
-        .flatMap(failures -> failures)
-        .toList();
+        .flatMap(failures -> failures);
   }
 
   /** The failure with this id, if the drawing can have it. */

@@ -63,6 +63,7 @@ final class FailureCauses {
       case ValveLeftOpen f -> "forgot, phone call, distraction";
       case ToppedUpWhileStopped f -> "levels look low while the pumps stand still";
       case NobodyComesBack f -> "travel, illness, holiday";
+      case SequenceHappens f -> "its events, one after the other";
     };
   }
 }

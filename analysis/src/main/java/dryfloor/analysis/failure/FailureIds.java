@@ -65,6 +65,7 @@ final class FailureIds {
       case ValveLeftOpen f -> "left-open";
       case ToppedUpWhileStopped f -> "topped-up-while-stopped";
       case NobodyComesBack f -> "nobody-comes-back";
+      case SequenceHappens f -> "sequence";
     };
   }
 
@@ -125,6 +126,7 @@ final class FailureIds {
       case ValveLeftOpen f -> List.of(f.valve());
       case ToppedUpWhileStopped f -> List.of(f.vessel());
       case NobodyComesBack f -> List.of();
+      case SequenceHappens f -> List.of();
     };
   }
 

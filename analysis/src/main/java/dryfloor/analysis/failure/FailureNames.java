@@ -18,6 +18,9 @@ public final class FailureNames {
    * {@code half-clogged.display-standpipe}. It follows from the ids in the drawing only.
    */
   public static String id(Failure failure) {
+    if (failure instanceof SequenceHappens happens) {
+      return FailureIds.mode(failure) + "." + happens.sequence();
+    }
     List<String> components = FailureIds.components(failure);
     String where = components.isEmpty() ? "building" : String.join(".", components);
     return FailureIds.mode(failure) + "." + where;
@@ -101,6 +104,7 @@ public final class FailureNames {
       case ToppedUpWhileStopped f ->
           head(f.vessel(), "topped up by hand while the pumps stand still");
       case NobodyComesBack f -> "Nobody comes back when expected";
+      case SequenceHappens f -> names.sequence(f.sequence());
     };
   }
 

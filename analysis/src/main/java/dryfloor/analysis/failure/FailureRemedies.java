@@ -88,6 +88,7 @@ final class FailureRemedies {
       case ToppedUpWhileStopped f -> "mark the level with pumps stopped; note at the filling place";
       case NobodyComesBack f ->
           "remote alarm; second person with a key; endless supplies shut before leaving";
+      case SequenceHappens f -> "whatever breaks the chain at one of its events";
     };
   }
 }

@@ -3,6 +3,7 @@ package dryfloor.analysis.failure;
 import dryfloor.analysis.failure.Failure.*;
 import dryfloor.model.FailureSettings.HandTopUp;
 import dryfloor.model.Installation;
+import dryfloor.model.Sequence;
 import dryfloor.model.element.CirculationPump;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.part.Part;
@@ -140,7 +141,12 @@ public final class FailureResolver {
       case ValveLeftOpen f -> held(f.valve(), 1);
       case ToppedUpWhileStopped f -> toppedUp(f.vessel());
       case NobodyComesBack f -> List.of(new Effect.AwayTimes(2));
+      case SequenceHappens f -> sequence(drawing.sequence(f.sequence()));
     };
+  }
+
+  private List<Effect> sequence(Sequence sequence) {
+    return SequenceEffects.of(sequence, id -> effects(EventFailures.named(installation, id)));
   }
 
   private static List<Effect> held(String valve, double opening) {

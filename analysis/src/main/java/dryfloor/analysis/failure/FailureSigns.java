@@ -65,6 +65,7 @@ final class FailureSigns {
       case ValveLeftOpen f -> "water keeps moving with nobody there";
       case ToppedUpWhileStopped f -> "levels too high after the restart";
       case NobodyComesBack f -> "nobody there to notice";
+      case SequenceHappens f -> "as its single events show";
     };
   }
 }

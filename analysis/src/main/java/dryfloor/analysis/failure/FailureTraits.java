@@ -71,6 +71,7 @@ public final class FailureTraits {
       case ValveLeftOpen f -> false;
       case ToppedUpWhileStopped f -> false;
       case NobodyComesBack f -> false;
+      case SequenceHappens f -> false;
     };
   }
 

@@ -80,6 +80,7 @@ final class HiddenFailures {
       case ValveLeftOpen f -> false;
       case ToppedUpWhileStopped f -> false;
       case NobodyComesBack f -> false;
+      case SequenceHappens f -> false;
     };
   }
 

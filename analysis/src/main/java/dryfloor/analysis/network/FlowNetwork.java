@@ -48,4 +48,20 @@ public record FlowNetwork(
   public static FlowNetwork of(Installation installation, List<Effect> effects) {
     return new NetworkCompiler(installation, effects).compile();
   }
+
+  /** The same with more places and accounts. */
+  FlowNetwork with(List<Place> morePlaces, List<Account> moreAccounts) {
+    return new FlowNetwork(
+        installation,
+        water,
+        morePlaces,
+        moreAccounts,
+        paths,
+        pipes,
+        tees,
+        parts,
+        controls,
+        effects,
+        away);
+  }
 }

@@ -77,10 +77,17 @@ final class NetworkCompiler {
         registry.parts,
         byId(installation.controls()).map(this::unit).toList(),
         effects.all(),
-        effects
+        away());
+  }
+
+  private double away() {
+    double from =
+        effects.every(Effect.AwayFrom.class).mapToDouble(Effect.AwayFrom::time).max().orElse(0);
+    return from
+        + effects
             .every(Effect.AwayTimes.class)
             .mapToDouble(Effect.AwayTimes::factor)
-            .reduce(installation.conditions().away(), (away, factor) -> away * factor));
+            .reduce(installation.conditions().away(), (away, factor) -> away * factor);
   }
 
   private static <E extends Element> Stream<E> byId(List<E> elements) {

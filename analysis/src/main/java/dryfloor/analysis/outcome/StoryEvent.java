@@ -94,6 +94,10 @@ public record StoryEvent(
     /** Subject: vessel that has run empty. */
     EMPTY,
     /** Subject: vessel that got water by hand; volume: how much. */
-    POURED
+    POURED,
+    /** Subject: id of the failure of a sequence that begins. */
+    FAILS,
+    /** Subject: id of the failure of a sequence that is over: mended, or undone. */
+    PUT_RIGHT
   }
 }

@@ -71,6 +71,7 @@ final class SafeMeans {
       case ValveLeftOpen f -> NONE;
       case ToppedUpWhileStopped f -> NONE;
       case NobodyComesBack f -> NONE;
+      case SequenceHappens f -> NONE;
     };
   }
 }

@@ -1,6 +1,7 @@
 package dryfloor.analysis.simulation;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.PriorityQueue;
 
 /** What is due at known times: power cuts and returns, delays, timers. */
@@ -27,11 +28,26 @@ final class Agenda {
   }
 
   void at(double time, Runnable action) {
-    entries.add(new Entry(time, entered++, NOBODY, action));
+    at(time, NOBODY, action);
+  }
+
+  void at(double time, int owner, Runnable action) {
+    entries.add(new Entry(time, entered++, owner, action));
   }
 
   void after(double delay, int owner, Runnable action) {
-    entries.add(new Entry(state.time + delay, entered++, owner, action));
+    at(state.time + delay, owner, action);
+  }
+
+  /** Something that a control waits for and that nothing has called off yet. */
+  record Waiting(double time, int owner) {}
+
+  /** What controls wait for, in no order. */
+  List<Waiting> waiting() {
+    return entries.stream()
+        .filter(entry -> entry.owner() != NOBODY)
+        .map(entry -> new Waiting(entry.time(), entry.owner()))
+        .toList();
   }
 
   /** Whether something is due that no control will call off or start again: power, delays. */

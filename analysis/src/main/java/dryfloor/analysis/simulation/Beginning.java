@@ -8,13 +8,13 @@ import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.network.Succession;
 import dryfloor.analysis.network.Tee;
 import dryfloor.model.element.Control;
 import dryfloor.model.element.Vessel;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /** Where a simulation begins: at the declared levels, or where another one ended. */
 final class Beginning {
@@ -174,8 +174,19 @@ final class Beginning {
       }
     }
     inheritTees(normal, settled, failed, state);
-    for (int i = 0; i < normal.pipes().size(); i++) {
-      inheritPipe(normal, settled, failed, state, i);
+    new RunsHandedOn(normal, settled, failed, state).handOn();
+    return state;
+  }
+
+  /** Where a stage of a sequence ended, in the network of the next one, at its time (s). */
+  static State goingOn(FlowNetwork before, State ended, Succession succession, double time) {
+    State state = after(before, ended, succession.network());
+    state.time = time;
+    state.openedHoles.addAll(ended.openedHoles);
+    for (int place = 0; place < before.places().size(); place++) {
+      if (!before.places().get(place).kind().isPool()) {
+        state.volumes[succession.place(place)] = ended.volumes[place];
+      }
     }
     return state;
   }
@@ -206,96 +217,5 @@ final class Beginning {
       }
     }
     return false;
-  }
-
-  /** Hands the water that stands in a run on to the pipe, or the two pipes, that are left of it. */
-  private static void inheritPipe(
-      FlowNetwork normal, State settled, FlowNetwork failed, State state, int old) {
-    Pipe before = normal.pipes().get(old);
-    List<Integer> left = pipesOf(failed, before.run());
-    PipeMode mode = settled.pipes[old];
-    double held = standingIn(settled.volumes, before);
-    double salt = standingIn(settled.salt, before);
-    double given = 0;
-    double room = 0;
-    for (int i : left) {
-      Pipe pipe = failed.pipes().get(i);
-      state.pipes[i].full = mode.full;
-      state.pipes[i].breaks = mode.staysOpen() ? mode.breaks : 0;
-      for (int side = 0; side < 2; side++) {
-        Pipe.Leg leg = pipe.leg(side);
-        boolean whole = left.size() == 1 && hasSameLegs(before, pipe);
-        state.pipes[i].legs[side] = inheritedLeg(mode, leg, side, whole);
-        state.volumes[leg.column()] =
-            whole
-                ? settled.volumes[before.leg(side).column()]
-                : share(normal, settled, before, mode, failed, pipe, leg, side);
-        given += state.volumes[leg.column()];
-        room += leg.volume();
-      }
-      state.pipes[i].full |= left.size() > 1 && isFullPiece(state, pipe);
-    }
-    // What cutting a leg in two misjudges stays in the run: all of it is handed on.
-    for (int i : left) {
-      for (Pipe.Leg leg : failed.pipes().get(i).legs()) {
-        int column = leg.column();
-        double share = given > 0 ? state.volumes[column] / given : leg.volume() / room;
-        state.volumes[column] = held * share;
-        state.salt[column] = salt * share;
-      }
-    }
-  }
-
-  private static List<Integer> pipesOf(FlowNetwork network, String run) {
-    return IntStream.range(0, network.pipes().size())
-        .filter(i -> network.pipes().get(i).run().equals(run))
-        .boxed()
-        .toList();
-  }
-
-  /** A piece with no air in it, cut from a run that has air somewhere else. */
-  private static boolean isFullPiece(State state, Pipe pipe) {
-    return pipe.legs().stream().anyMatch(leg -> !leg.negligible())
-        && pipe.legs().stream()
-            .allMatch(leg -> leg.negligible() || state.volumes[leg.column()] >= leg.volume());
-  }
-
-  private static double standingIn(double[] amounts, Pipe pipe) {
-    return pipe.legs().stream().mapToDouble(leg -> amounts[leg.column()]).sum();
-  }
-
-  /** Whether a pipe has its crest where it was: an end that falls to the floor may shift it. */
-  private static boolean hasSameLegs(Pipe before, Pipe pipe) {
-    return before.crestAlong() == pipe.crestAlong() && before.crest() == pipe.crest();
-  }
-
-  private static PipeMode.Leg inheritedLeg(PipeMode mode, Pipe.Leg leg, int side, boolean whole) {
-    if (leg.negligible()) {
-      return PipeMode.Leg.BRIMFUL;
-    }
-    return whole && !mode.full ? mode.legs[side] : PipeMode.Leg.MOVING;
-  }
-
-  private static double share(
-      FlowNetwork normal,
-      State settled,
-      Pipe before,
-      PipeMode mode,
-      FlowNetwork failed,
-      Pipe pipe,
-      Pipe.Leg leg,
-      int side) {
-    if (mode.full) {
-      return leg.volume();
-    }
-    double middle =
-        side == 0
-            ? pipe.cutFrom() + pipe.crestAlong() / 2
-            : pipe.cutFrom() + (pipe.crestAlong() + pipe.length()) / 2;
-    Pipe.Leg oldLeg = before.leg(middle < before.crestAlong() ? 0 : 1);
-    double level =
-        normal.places().get(oldLeg.column()).table().level(settled.volumes[oldLeg.column()]);
-    LevelTable table = failed.places().get(leg.column()).table();
-    return Math.clamp(table.volume(Math.max(level, table.bottom())), 0, leg.volume());
   }
 }

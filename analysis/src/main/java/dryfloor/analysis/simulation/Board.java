@@ -16,6 +16,10 @@ final class Board {
   private final FlowNetwork network;
   private final Set<String> deadCircuits = new HashSet<>();
   private final boolean[] waitsForDelay;
+
+  /** When the delay of each part that waits for it is over (s); endless without power. */
+  private final double[] delayEnds;
+
   private final boolean[] staysOff;
   private final boolean[] lostPrime;
   private final boolean[] acted;
@@ -27,6 +31,7 @@ final class Board {
     this.network = network;
     int parts = network.parts().size();
     this.waitsForDelay = new boolean[parts];
+    this.delayEnds = new double[parts];
     this.staysOff = new boolean[parts];
     this.lostPrime = new boolean[parts];
     this.runs = new boolean[parts];
@@ -43,6 +48,8 @@ final class Board {
     deadCircuits.addAll(before.deadCircuits);
     for (int part = 0; part < network.parts().size(); part++) {
       int same = before.partIndex(network.parts().get(part).id());
+      waitsForDelay[part] = before.waitsForDelay[same];
+      delayEnds[part] = before.delayEnds[same];
       staysOff[part] = before.staysOff[same];
       lostPrime[part] = before.lostPrime[same];
       openings[part] = before.openings[same];
@@ -50,8 +57,14 @@ final class Board {
     }
     revision++;
     for (int control = 0; control < acted.length; control++) {
-      acted[control] = before.acted[control];
+      acted[control] = before.acted[control] && !isPutRight(before, control);
     }
+  }
+
+  /** A sensor or timer that acted without cause is reset when it is put right. */
+  private boolean isPutRight(Board before, int control) {
+    return before.network.controls().get(control).fault() == ControlUnit.Fault.TRIPPED
+        && network.controls().get(control).fault() != ControlUnit.Fault.TRIPPED;
   }
 
   private int partIndex(String id) {
@@ -100,6 +113,7 @@ final class Board {
       if (power.circuit().equals(circuit)) {
         staysOff[part] |= power.onReturn() == Power.OnReturn.STAYS_OFF;
         waitsForDelay[part] = power.delay() > 0;
+        delayEnds[part] = Double.POSITIVE_INFINITY;
       }
     }
   }
@@ -108,8 +122,19 @@ final class Board {
     deadCircuits.remove(circuit);
   }
 
-  void delayIsOver(int part) {
-    waitsForDelay[part] = false;
+  /** Lets a part wait for its delay after power has come back. */
+  void waitUntil(int part, double time) {
+    delayEnds[part] = time;
+  }
+
+  /** When the delay of a part is over (s), endless if it waits for power or for nothing. */
+  double waitsUntil(int part) {
+    return waitsForDelay[part] ? delayEnds[part] : Double.POSITIVE_INFINITY;
+  }
+
+  /** A delay is over, unless power was lost again meanwhile and it began anew. */
+  void delayIsOver(int part, double now) {
+    waitsForDelay[part] &= now < delayEnds[part];
   }
 
   /** Whether anything asks this part to run, timers left aside. */

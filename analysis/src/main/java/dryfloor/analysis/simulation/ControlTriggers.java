@@ -87,14 +87,23 @@ final class ControlTriggers {
                 unit.fault() == ControlUnit.Fault.TRIPPED
                     ? -1
                     : bottom + sensor.depth() - field.levels[unit.place()],
-            () ->
-                agenda.after(
-                    sensor.delay(),
-                    i,
-                    () -> {
-                      state.board.setActed(i, true);
-                      story.tell(state.time, What.ACTS, sensor.id(), sensor.in());
-                    })));
+            () -> agenda.after(sensor.delay(), i, () -> act(i, sensor.in()))));
+  }
+
+  private void act(int i, String feels) {
+    state.board.setActed(i, true);
+    story.tell(state.time, What.ACTS, network.controls().get(i).control().id(), feels);
+  }
+
+  /** Goes on waiting for what controls waited for, unless they are dead by now. */
+  void goOnWaiting(List<Agenda.Waiting> waiting) {
+    for (Agenda.Waiting entry : waiting) {
+      ControlUnit unit = network.controls().get(entry.owner());
+      if (unit.fault() != ControlUnit.Fault.DEAD) {
+        String feels = unit.control() instanceof Control.LeakSensor sensor ? sensor.in() : "";
+        agenda.at(entry.time(), entry.owner(), () -> act(entry.owner(), feels));
+      }
+    }
   }
 
   /** Starts and stops the clocks of timers after parts have changed. */
@@ -118,13 +127,7 @@ final class ControlTriggers {
         && !agenda.awaits(i)
         && unit.fault() != ControlUnit.Fault.DEAD) {
       double wait = unit.fault() == ControlUnit.Fault.TRIPPED ? 0 : timer.longestRun();
-      agenda.after(
-          wait,
-          i,
-          () -> {
-            state.board.setActed(i, true);
-            story.tell(state.time, What.ACTS, timer.id(), "");
-          });
+      agenda.after(wait, i, () -> act(i, ""));
     }
   }
 }

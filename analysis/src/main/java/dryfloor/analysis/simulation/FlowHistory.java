@@ -1,5 +1,6 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.network.Succession;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -38,6 +39,23 @@ final class FlowHistory {
     keptSums = new double[accounts];
     lastSums = new double[accounts];
     which = new int[accounts];
+  }
+
+  /** Goes on with a history of a network before; accounts that are new have carried nothing. */
+  FlowHistory(FlowHistory before, Succession succession, int accounts) {
+    this(accounts);
+    for (int[] indices : before.changed) {
+      changed.add(Arrays.stream(indices).map(succession::account).toArray());
+    }
+    rates.addAll(before.rates);
+    for (int a = 0; a < before.present.length; a++) {
+      present[succession.account(a)] = before.present[a];
+    }
+    succession.accounts(before.keptSums, keptSums);
+    succession.accounts(before.lastSums, lastSums);
+    keptTime = before.keptTime;
+    lastTime = before.lastTime;
+    begun = before.begun;
   }
 
   /**

@@ -51,7 +51,9 @@ record LastCycles(int place, int first, int last, int periods) {
     List<Integer> peaks = new ArrayList<>();
     boolean rising = false;
     int extreme = recorder.moments() - 1;
-    for (int moment = extreme; moment >= 0 && peaks.size() <= MOST_PERIODS; moment--) {
+    for (int moment = extreme;
+        moment >= recorder.firstMoment() && peaks.size() <= MOST_PERIODS;
+        moment--) {
       double turned = recorder.level(moment, place) - recorder.level(extreme, place);
       if (rising ? turned > 0 : turned < 0) {
         extreme = moment;

@@ -5,11 +5,13 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.network.Succession;
 import dryfloor.analysis.outcome.Flows;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Keeps the books: water over each account, levels over time, highest levels, first times. */
@@ -57,9 +59,38 @@ final class Recorder {
 
   private final FlowHistory flows;
 
+  /** Moment of the record from which on the same things were built in. */
+  private final int firstMoment;
+
+  /** Begins books. */
   Recorder(FlowNetwork network, Story story) {
+    this(network, story, new FlowHistory(network.accounts().size()), Optional.empty());
+  }
+
+  /** Goes on with the books of a network before. */
+  Recorder(Recorder before, Succession succession) {
+    this(
+        succession.network(),
+        before.story,
+        new FlowHistory(before.finishedFlows(), succession, succession.network().accounts().size()),
+        Optional.of(before.history));
+    for (int direction = 0; direction < 2; direction++) {
+      succession.accounts(before.carried[direction], carried[direction]);
+    }
+    succession.places(before.highest, highest);
+    succession.places(before.highestTime, highestTime);
+    succession.accounts(before.firstTime, firstTime);
+    succession.places(before.received, received);
+    succession.accounts(before.passed, passed);
+    told.addAll(before.told);
+    cameInSoFar = before.cameInSoFar;
+  }
+
+  private Recorder(
+      FlowNetwork network, Story story, FlowHistory flows, Optional<LevelHistory> earlier) {
     this.network = network;
     this.story = story;
+    this.flows = flows;
     int accounts = network.accounts().size();
     int places = network.places().size();
     carried = new double[2][accounts];
@@ -75,9 +106,14 @@ final class Recorder {
       columnOf[place] = network.places().get(place).kind().isShown() ? columns++ : -1;
     }
     row = new double[columns + 1];
-    history = new LevelHistory(row.length);
+    history = earlier.orElseGet(() -> new LevelHistory(row.length));
+    firstMoment = earlier.map(LevelHistory::moments).orElse(1) - 1;
     passed = new double[accounts];
-    flows = new FlowHistory(accounts);
+  }
+
+  private FlowHistory finishedFlows() {
+    flows.changed(moments());
+    return flows;
   }
 
   void begin(double time, double[] levelsNow) {
@@ -276,6 +312,11 @@ final class Recorder {
   /** How many moments the record has: those between which levels do not run straight. */
   int moments() {
     return history.moments();
+  }
+
+  /** The moment of the record from which on the same things were built in. */
+  int firstMoment() {
+    return firstMoment;
   }
 
   /** A moment of the record (s). */

@@ -2,6 +2,7 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.network.Succession;
 import dryfloor.model.element.Supply;
 import java.util.Arrays;
 
@@ -80,6 +81,13 @@ final class Salt {
     matrix = new SparseMatrix(places);
     ends.announceTo(matrix);
     solved = new double[places];
+  }
+
+  /** Goes on with the books of another, whose salt has been carried to the last of its water. */
+  void goOn(Salt before, Succession succession) {
+    for (int direction = 0; direction < 2; direction++) {
+      succession.accounts(before.carried[direction], carried[direction]);
+    }
   }
 
   /** Salinity of what comes from each supply (g/kg), by place. */

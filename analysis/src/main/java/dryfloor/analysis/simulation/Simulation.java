@@ -1,13 +1,9 @@
 package dryfloor.analysis.simulation;
 
-import dryfloor.analysis.failure.Effect;
-import dryfloor.analysis.network.Account;
+import dryfloor.analysis.failure.Stage;
 import dryfloor.analysis.network.FlowNetwork;
-import dryfloor.analysis.network.Place;
-import dryfloor.analysis.network.PoweredPart;
-import dryfloor.analysis.outcome.Ledger;
+import dryfloor.analysis.network.Succession;
 import dryfloor.analysis.outcome.Note;
-import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -32,8 +28,9 @@ public final class Simulation {
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
-  private final Story story = new Story();
+  private final Story story;
   private final Agenda agenda;
+  private final TimedEffects timed;
   private final PipeTriggers pipeTriggers;
   private final TeeTriggers teeTriggers;
   private final CrestTriggers crestTriggers;
@@ -48,7 +45,22 @@ public final class Simulation {
   private final Whereabouts whereabouts;
   private final BooleanSupplier cancelled;
 
+  /** What there was when all began. */
+  private final double[] volumesBefore;
+
+  private final double[] saltBefore;
+
+  // What the next stage of a sequence needs to know.
+  private final double usualInflow;
+  private final Set<String> carriedBefore;
+  private final Stepper.Maker with;
+
   private List<Trigger> triggers = List.of();
+
+  /** Length of the step to try next (s). */
+  private double proposed = FIRST_STEP;
+
+  private int taken;
 
   private Simulation(
       FlowNetwork network,
@@ -57,9 +69,28 @@ public final class Simulation {
       Set<String> carriedBefore,
       Stepper.Maker with,
       BooleanSupplier cancelled) {
+    this(
+        network, state, usualInflow, carriedBefore, with, cancelled, new Story(), Optional.empty());
+  }
+
+  private Simulation(
+      FlowNetwork network,
+      State state,
+      double usualInflow,
+      Set<String> carriedBefore,
+      Stepper.Maker with,
+      BooleanSupplier cancelled,
+      Story story,
+      Optional<Recorder> books) {
     this.network = network;
     this.state = state;
+    this.usualInflow = usualInflow;
+    this.carriedBefore = carriedBefore;
+    this.with = with;
     this.cancelled = cancelled;
+    this.story = story;
+    volumesBefore = state.volumes.clone();
+    saltBefore = state.salt.clone();
     field = new FlowField(network, state);
     agenda = new Agenda(state);
     pipeTriggers = new PipeTriggers(network, state, field, story);
@@ -70,7 +101,8 @@ public final class Simulation {
     stepper = with.make(network, state, field);
     whereabouts = new Whereabouts(network, state, field);
     salt = new Salt(network, state.salt);
-    recorder = new Recorder(network, story);
+    recorder = books.orElseGet(() -> new Recorder(network, story));
+    timed = new TimedEffects(network, state, agenda, story, salt, recorder);
     onItsWay = new StillOnItsWay(network, state, recorder, carriedBefore);
     neverRan = new NeverRan(network, recorder, carriedBefore);
     end = new EndWatch(network, state, field, recorder, agenda, salt, usualInflow);
@@ -106,41 +138,80 @@ public final class Simulation {
 
   static Course ofFailure(
       Course normal, FlowNetwork failed, Stepper.Maker with, BooleanSupplier cancelled) {
-    State state = Beginning.after(normal.network(), normal.state(), failed);
-    return new Simulation(failed, state, normal.inflow, normal.carrying, with, cancelled).run();
+    List<Stage> stages = Stage.of(failed.effects());
+    FlowNetwork first = compiled(failed, stages.getFirst());
+    State state = Beginning.after(normal.network(), normal.state(), first);
+    Simulation simulation =
+        new Simulation(first, state, normal.inflow, normal.carrying, with, cancelled);
+    for (int i = 1; i < stages.size(); i++) {
+      simulation.runUntil(stages.get(i).begins());
+      simulation = simulation.goingOn(stages.get(i).begins(), compiled(failed, stages.get(i)));
+    }
+    return simulation.run();
+  }
+
+  private static FlowNetwork compiled(FlowNetwork failed, Stage stage) {
+    return stage.effects().equals(failed.effects())
+        ? failed
+        : FlowNetwork.of(failed.installation(), stage.effects());
+  }
+
+  /** The next stage of a sequence, from where this one ended: other things are built in. */
+  private Simulation goingOn(double from, FlowNetwork compiled) {
+    Succession succession = Succession.of(network, compiled);
+    Simulation after =
+        new Simulation(
+            succession.network(),
+            Beginning.goingOn(network, state, succession, from),
+            usualInflow,
+            carriedBefore,
+            with,
+            cancelled,
+            story,
+            Optional.of(new Recorder(recorder, succession)));
+    handOn(volumesBefore, state.volumes, after.volumesBefore, succession);
+    handOn(saltBefore, state.salt, after.saltBefore, succession);
+    after.salt.goOn(salt, succession);
+    after.watch.goOn(watch, succession);
+    after.onItsWay.goOn(onItsWay, succession);
+    after.controlTriggers.goOnWaiting(agenda.waiting());
+    after.timed.goOnWaiting();
+    return after;
+  }
+
+  /**
+   * Takes over what there was when all began. What stands in a run may be booked under other places
+   * now that it is in other pieces: it counts as if it had been so from the start.
+   *
+   * @param now what there is in the places of the next stage, which takes what there was before
+   */
+  private static void handOn(double[] first, double[] ended, double[] now, Succession succession) {
+    double[] endedBefore = succession.places(ended);
+    double[] firstBefore = succession.places(first);
+    for (int place = 0; place < now.length; place++) {
+      now[place] += firstBefore[place] - endedBefore[place];
+    }
   }
 
   private static Stepper.Maker implicit(Accuracy accuracy) {
     return (network, state, field) -> new ImplicitStepper(network, state, field, accuracy);
   }
 
+  /** Goes up to a time at which other things are to be built in (s). */
+  private void runUntil(double time) {
+    begin(time);
+    // As long as something is due, nothing is over before it.
+    agenda.at(time, () -> {});
+    while (state.time < time) {
+      goOn();
+    }
+    salt.finish();
+  }
+
   private Course run() {
-    double[] volumesBefore = state.volumes.clone();
-    double[] saltBefore = state.salt.clone();
-    enterEffects();
-    field.rewire();
-    field.evaluate(state.volumes);
-    recorder.begin(state.time, field.levels);
-    settle();
-    recorder.noteHighest(state.time, field.levels);
-    double proposed = FIRST_STEP;
-    for (int taken = 0; !end.reached() || movesOn(); taken++) {
-      if (taken > MOST_STEPS) {
-        throw new NoAnswer("it went on without settling; " + whereabouts.now());
-      }
-      if (cancelled.getAsBoolean()) {
-        throw new NoAnswer("it was cancelled");
-      }
-      double most = Math.min(agenda.next(), network.away()) - state.time;
-      if (most > 0) {
-        proposed = advance(Math.min(proposed, most));
-      }
-      if (agenda.doDue() || Trigger.anyDue(triggers)) {
-        settle();
-        recorder.noteHighest(state.time, field.levels);
-        end.modesChanged();
-        proposed = Math.min(proposed, FIRST_STEP);
-      }
+    begin(Double.POSITIVE_INFINITY);
+    while (!end.reached() || movesOn()) {
+      goOn();
     }
     onItsWay.tell(story, field.flows);
     List<Note> notes = new ArrayList<>(watch.atVapourPressure());
@@ -164,6 +235,36 @@ public final class Simulation {
         end.usualInflow(),
         end.countedUntil(),
         onItsWay.carrying(field.flows));
+  }
+
+  private void begin(double until) {
+    timed.enter(until);
+    field.rewire();
+    field.evaluate(state.volumes);
+    recorder.begin(state.time, field.levels);
+    settle();
+    recorder.noteHighest(state.time, field.levels);
+    proposed = FIRST_STEP;
+  }
+
+  /** Takes a step as long as nothing is due, does what is due, and settles. */
+  private void goOn() {
+    if (taken++ > MOST_STEPS) {
+      throw new NoAnswer("it went on without settling; " + whereabouts.now());
+    }
+    if (cancelled.getAsBoolean()) {
+      throw new NoAnswer("it was cancelled");
+    }
+    double most = Math.min(agenda.next(), network.away()) - state.time;
+    if (most > 0) {
+      proposed = advance(Math.min(proposed, most));
+    }
+    if (agenda.doDue() || Trigger.anyDue(triggers)) {
+      settle();
+      recorder.noteHighest(state.time, field.levels);
+      end.modesChanged();
+      proposed = Math.min(proposed, FIRST_STEP);
+    }
   }
 
   /** Whether columns that were left at rest have to go a last bit before this is the end. */
@@ -220,80 +321,5 @@ public final class Simulation {
             + String.join(", ", last)
             + "); "
             + whereabouts.now());
-  }
-
-  // What the failure changes with time.
-
-  private void enterEffects() {
-    for (Effect effect : network.effects()) {
-      switch (effect) {
-        case Effect.CircuitOff off -> agenda.at(off.time(), () -> cut(off.circuit()));
-        case Effect.CircuitOn on -> agenda.at(on.time(), () -> restore(on.circuit()));
-        case Effect.Poured poured -> agenda.at(poured.time(), () -> pour(poured));
-        case Effect.PumpCannotRun built -> {}
-        case Effect.IgnoresControls built -> {}
-        case Effect.PumpWeakened built -> {}
-        case Effect.ValveHeld built -> {}
-        case Effect.ValveFrozen built -> {}
-        case Effect.CheckValveHeldOpen built -> {}
-        case Effect.CheckValveLeaks built -> {}
-        case Effect.CheckValveHeldShut built -> {}
-        case Effect.SiphonBreakHeldShut built -> {}
-        case Effect.RunNarrowed built -> {}
-        case Effect.WeirNarrowed built -> {}
-        case Effect.RunParted built -> {}
-        case Effect.RunLeaks built -> {}
-        case Effect.EndMoved built -> {}
-        case Effect.VesselLeaks built -> {}
-        case Effect.VesselLost built -> {}
-        case Effect.Thrown built -> {}
-        case Effect.DrainTakesNothing built -> {}
-        case Effect.SupplyPressureTimes built -> {}
-        case Effect.SwitchHeld built -> {}
-        case Effect.SwitchBand built -> {}
-        case Effect.ControlDead built -> {}
-        case Effect.ControlTripped built -> {}
-        case Effect.HandSwitchSet built -> {}
-        case Effect.AwayTimes built -> {}
-      }
-    }
-  }
-
-  private void cut(String circuit) {
-    state.board.cut(circuit);
-    story.tell(state.time, What.POWER_LOST, circuit, "");
-  }
-
-  private void restore(String circuit) {
-    state.board.restore(circuit);
-    story.tell(state.time, What.POWER_BACK, circuit, "");
-    for (int part = 0; part < network.parts().size(); part++) {
-      PoweredPart what = network.parts().get(part);
-      if (what.power().circuit().equals(circuit) && what.power().delay() > 0) {
-        int waiting = part;
-        agenda.after(what.power().delay(), Agenda.NOBODY, () -> state.board.delayIsOver(waiting));
-      }
-    }
-  }
-
-  private void pour(Effect.Poured poured) {
-    salt.finish();
-    for (int place = 0; place < state.volumes.length; place++) {
-      Place what = network.places().get(place);
-      if (what.id().equals(poured.vessel())
-          && what.kind().isPool()
-          && what.kind() != Place.Kind.COLUMN) {
-        state.volumes[place] += poured.volume();
-      } else if (what.kind() == Place.Kind.OUTSIDE) {
-        state.volumes[place] -= poured.volume();
-      }
-    }
-    for (int a = 0; a < network.accounts().size(); a++) {
-      Account account = network.accounts().get(a);
-      if (account.way() == Ledger.Way.POURED && account.path().equals(poured.vessel())) {
-        recorder.carried[0][a] += poured.volume();
-      }
-    }
-    story.tell(state.time, What.POURED, poured.vessel(), "", poured.volume());
   }
 }

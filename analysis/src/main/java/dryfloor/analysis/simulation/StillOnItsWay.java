@@ -4,6 +4,7 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
+import dryfloor.analysis.network.Succession;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.analysis.outcome.StoryEvent.What;
@@ -68,6 +69,19 @@ final class StillOnItsWay {
     until = new double[pipes];
     running = new double[pipes];
     flows = new DrivenFlows(network, state);
+  }
+
+  /** Takes over what is known of runs that are still the same. */
+  void goOn(StillOnItsWay before, Succession succession) {
+    for (int i = 0; i < before.since.length; i++) {
+      int now = succession.pipe(i);
+      if (now >= 0) {
+        everDriven[now] = before.everDriven[i];
+        since[now] = before.since[i];
+        until[now] = before.until[i];
+        running[now] = before.running[i];
+      }
+    }
   }
 
   /** Looks at a step before it is taken down. */

@@ -60,7 +60,9 @@ final class StoryAmounts {
               SUCKS_AIR,
               LOSES_PRIME,
               STOPS_SPILLING,
-              EMPTY ->
+              EMPTY,
+              FAILS,
+              PUT_RIGHT ->
               Double.NaN;
         };
     return new StoryEvent(

@@ -4,6 +4,7 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.Place;
 import dryfloor.analysis.network.PoweredPart;
+import dryfloor.analysis.network.Succession;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import java.util.HashSet;
@@ -42,6 +43,17 @@ final class Watch {
     this.story = story;
     direction = new double[network.pipes().size()];
     hadWater = state.volumes.clone();
+  }
+
+  /** Takes over what was noticed before; what has changed since is looked at anew. */
+  void goOn(Watch before, Succession succession) {
+    suckedAir.addAll(before.suckedAir);
+    before.wet.forEach(place -> wet.add(succession.place(place)));
+    before.ranEmpty.forEach(place -> ranEmpty.add(succession.place(place)));
+    before.began.stream().map(succession::pipe).filter(pipe -> pipe >= 0).forEach(began::add);
+    atVapourPressure.putAll(before.atVapourPressure);
+    succession.pipes(before.direction, direction);
+    succession.places(before.hadWater, hadWater);
   }
 
   /** Pumps that suck air. */

@@ -23,7 +23,7 @@ final class EffectReach {
 
   /** Whether it changes something that everything depends on. */
   static boolean isEverywhere(Effect effect) {
-    return effect instanceof AwayTimes;
+    return effect instanceof AwayTimes || effect instanceof AwayFrom;
   }
 
   /** What it takes hold of, unless that is everything. */
@@ -57,6 +57,9 @@ final class EffectReach {
       case HandSwitchSet e -> switchedBy(e.handSwitch());
       case Poured e -> things(e.vessel());
       case AwayTimes e -> Stream.empty();
+      case AwayFrom e -> Stream.empty();
+      case During e -> of(e.what());
+      case News e -> Stream.empty();
     };
   }
 

@@ -60,6 +60,9 @@ final class Grip {
       case HandSwitchSet e -> "setting of " + e.handSwitch();
       case Poured e -> "pouring into " + e.vessel();
       case AwayTimes e -> "time away";
+      case AwayFrom e -> "time away";
+      case During e -> of(e.what());
+      case News e -> "news of " + e.failure();
     };
   }
 }

@@ -86,6 +86,9 @@ final class Idle {
       case HandSwitchSet e -> false;
       case Poured e -> false;
       case AwayTimes e -> false;
+      case AwayFrom e -> false;
+      case During e -> isIdle(e.what(), course);
+      case News e -> false;
     };
   }
 

@@ -52,7 +52,8 @@ class FailureCatalogueTest {
             "pump-against-shut-valve.return-pump.return-valve",
             "second-end-slips-out.top-off-line",
             "basin-drain-blocked.tray-drain")
-        .endsWith("topped-up-while-stopped.sump", "nobody-comes-back.building");
+        .endsWith(
+            "topped-up-while-stopped.sump", "nobody-comes-back.building", "sequence.cut-twice");
   }
 
   @Test
@@ -151,7 +152,8 @@ class FailureCatalogueTest {
     Skipped real = new Skipped("wall-fails.display", "calculated by an engineer");
     Skipped slip = new Skipped("wall-fails.displai", "calculated by an engineer");
     Installation skipping =
-        Showroom.withSettings(new FailureSettings(List.of(real, slip), List.of(), 1e-6, 1800, 1.5));
+        Showroom.withSettings(
+            new FailureSettings(List.of(real, slip), List.of(), List.of(), 1e-6, 1800, 1.5));
     assertThat(FailureCatalogue.unknownSkips(skipping)).containsExactly(slip);
   }
 }

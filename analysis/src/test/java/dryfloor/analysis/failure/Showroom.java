@@ -4,6 +4,7 @@ import dryfloor.model.Conditions;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.FailureSettings.HandTopUp;
 import dryfloor.model.Installation;
+import dryfloor.model.Sequence;
 import dryfloor.model.element.Circuit;
 import dryfloor.model.element.CirculationPump;
 import dryfloor.model.element.Control;
@@ -79,7 +80,20 @@ final class Showroom {
           new Control.HandSwitch("mix-switch", "Mixing switch", false, List.of("skimmer-pump")));
 
   static final FailureSettings SETTINGS =
-      new FailureSettings(List.of(), List.of(new HandTopUp("sump", 0.03)), 2e-6, 1200, 1.5);
+      new FailureSettings(
+          List.of(),
+          List.of(new HandTopUp("sump", 0.03)),
+          List.of(
+              new Sequence(
+                  "cut-twice",
+                  "cut twice in a day",
+                  List.of(
+                      new Sequence.Event.Begins(0, "power-lost.building"),
+                      new Sequence.Event.Ends(3600, "power-lost.building"),
+                      new Sequence.Event.Begins(7200, "power-lost.building")))),
+          2e-6,
+          1200,
+          1.5);
 
   private Showroom() {}
 

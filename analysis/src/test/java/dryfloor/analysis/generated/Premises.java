@@ -1,6 +1,7 @@
 package dryfloor.analysis.generated;
 
 import dryfloor.model.FailureSettings;
+import dryfloor.model.Sequence;
 import java.util.List;
 
 /**
@@ -17,7 +18,20 @@ public record Premises(
     int plantRoom, int sill, boolean floorDrain, boolean hallSpillsDown, int celsius, int away) {
 
   FailureSettings settings(List<FailureSettings.HandTopUp> topUps) {
-    return new FailureSettings(List.of(), topUps, 1e-6, 1800, 1.5);
+    return new FailureSettings(
+        List.of(), topUps, topUps.stream().limit(1).map(this::sequence).toList(), 1e-6, 1800, 1.5);
+  }
+
+  /** A seam leaks, somebody fills up what has been lost, and mends it an hour later. */
+  private Sequence sequence(FailureSettings.HandTopUp topUp) {
+    String leak = "seam-leaks." + topUp.vessel();
+    return new Sequence(
+        "leak-mended",
+        "A leak that is mended",
+        List.of(
+            new Sequence.Event.Begins(0, leak),
+            new Sequence.Event.Pours(600, topUp.vessel(), topUp.volume()),
+            new Sequence.Event.Ends(4200, leak)));
   }
 
   @Override

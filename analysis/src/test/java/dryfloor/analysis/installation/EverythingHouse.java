@@ -29,6 +29,7 @@ public final class EverythingHouse {
                 new FailureSettings(
                     List.of(),
                     List.of(new FailureSettings.HandTopUp("sump", 0.02)),
+                    List.of(),
                     1e-6,
                     1800,
                     1.5))

@@ -23,6 +23,11 @@ public final class OnlyWith {
             .toList();
     return drawn.withFailureSettings(
         new FailureSettings(
-            skipped, usual.topUps(), usual.dripArea(), usual.outage(), usual.surge()));
+            skipped,
+            usual.topUps(),
+            usual.sequences(),
+            usual.dripArea(),
+            usual.outage(),
+            usual.surge()));
   }
 }

@@ -37,7 +37,9 @@ final class PartState {
           FLOOR_WET,
           SILL_REACHED,
           EMPTY,
-          POURED ->
+          POURED,
+          FAILS,
+          PUT_RIGHT ->
           Optional.empty();
     };
   }

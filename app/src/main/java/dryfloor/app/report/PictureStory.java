@@ -24,7 +24,9 @@ final class PictureStory {
           FLOOR_WET,
           SILL_REACHED,
           EMPTY,
-          POURED ->
+          POURED,
+          FAILS,
+          PUT_RIGHT ->
           true;
       case STOPS,
           STARTS,

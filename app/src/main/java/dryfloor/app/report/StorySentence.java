@@ -1,5 +1,7 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.StoryEvent;
 
 /** One event of the story as a sentence for everybody. */
@@ -75,7 +77,15 @@ public final class StorySentence {
               + ".";
       case EMPTY -> subject(event) + " has run empty.";
       case POURED -> "Somebody tops up " + the(event.subject()) + " by hand" + allTold(event) + ".";
+      case FAILS -> failure(event) + ".";
+      case PUT_RIGHT -> "Put right: " + failure(event) + ".";
     };
+  }
+
+  private String failure(StoryEvent event) {
+    return FailureCatalogue.find(wording.installation(), event.subject())
+        .map(failure -> FailureNames.name(failure, wording.installation()))
+        .orElse(event.subject());
   }
 
   private String onWater(StoryEvent event) {

@@ -36,6 +36,7 @@ public final class DrawingCheck {
     new LandingCheck(drawing, findings).run();
     new ControlCheck(drawing, findings).run();
     new OutsideCheck(drawing, findings).run();
+    new SequenceCheck(drawing, findings).run();
     return findings.all();
   }
 }

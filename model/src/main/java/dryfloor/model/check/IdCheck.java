@@ -15,6 +15,9 @@ final class IdCheck {
 
   private static final Pattern WELL_FORMED = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.-]{0,63}");
 
+  static final String WELL_FORMED_IN_WORDS =
+      "letters, digits, dashes and dots, at most 64, beginning with a letter or digit";
+
   private final Drawing drawing;
   private final Findings findings;
 
@@ -40,13 +43,13 @@ final class IdCheck {
     new ReferenceCheck(drawing, findings).run();
   }
 
+  static boolean isWellFormed(String id) {
+    return WELL_FORMED.matcher(id).matches();
+  }
+
   private void checkForm(String id) {
-    if (!WELL_FORMED.matcher(id).matches()) {
-      findings.error(
-          id,
-          "id",
-          "'" + id + "' is no id",
-          "letters, digits, dashes and dots, at most 64, beginning with a letter or digit");
+    if (!isWellFormed(id)) {
+      findings.error(id, "id", "'" + id + "' is no id", WELL_FORMED_IN_WORDS);
     } else if (id.equals("datum") || id.endsWith(".rim")) {
       findings.error(
           id,

@@ -1,6 +1,7 @@
 package dryfloor.model.file;
 
 import dryfloor.model.FailureSettings;
+import dryfloor.model.Sequence;
 import dryfloor.model.element.Circuit;
 import dryfloor.model.element.CirculationPump;
 import dryfloor.model.element.Control;
@@ -77,8 +78,26 @@ record ControlWriter(Bases bases, RunWriter runs, Spelling spelling) {
                             .put("vessel", topUp.vessel())
                             .quantity("volume", QuantityKind.VOLUME, topUp.volume()))
                 .toList())
+        .putIfAny("sequences", failures.sequences().stream().map(this::sequence).toList())
         .quantity("dripArea", QuantityKind.AREA, failures.dripArea())
         .quantity("outage", QuantityKind.TIME, failures.outage())
         .number("surge", failures.surge());
+  }
+
+  private Sheet sequence(Sequence sequence) {
+    return new Sheet(spelling)
+        .put("id", sequence.id())
+        .put("name", sequence.name())
+        .put("events", sequence.events().stream().map(this::event).toList());
+  }
+
+  private Sheet event(Sequence.Event event) {
+    Sheet sheet = new Sheet(spelling).quantity("at", QuantityKind.TIME, event.time());
+    return switch (event) {
+      case Sequence.Event.Begins begins -> sheet.put("begins", begins.failure());
+      case Sequence.Event.Ends ends -> sheet.put("ends", ends.failure());
+      case Sequence.Event.Pours pours ->
+          sheet.quantity("pours", QuantityKind.VOLUME, pours.volume()).put("into", pours.vessel());
+    };
   }
 }

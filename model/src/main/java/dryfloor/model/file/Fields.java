@@ -47,6 +47,10 @@ final class Fields {
     return node.place();
   }
 
+  boolean isOf(Form other) {
+    return form == other;
+  }
+
   boolean has(String field) {
     return node.find(field).isPresent();
   }

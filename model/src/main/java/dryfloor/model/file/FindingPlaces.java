@@ -30,7 +30,12 @@ final class FindingPlaces {
         DrawingCheck.check(installation, unread(installation)).stream()
             .filter(finding -> !isKnown(finding, placeOf(finding), problems))
             .toList();
-    for (Finding finding : news) {
+    add(news, problems, warnings);
+  }
+
+  /** Adds findings with the places in the file where they stand. */
+  void add(List<Finding> findings, Problems problems, Problems warnings) {
+    for (Finding finding : findings) {
       Problems kind =
           switch (finding.severity()) {
             case ERROR -> problems;

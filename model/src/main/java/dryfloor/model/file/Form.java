@@ -100,9 +100,13 @@ enum Form {
   LEAK_SENSOR(required("control", "id", "in", "depth", "drives"), optional("name", "delay")),
   TIMER(required("control", "id", "longestRun", "drives"), optional("name")),
   HAND_SWITCH(required("control", "id", "on", "drives"), optional("name")),
-  FAILURES(none(), optional("skipped", "topUps", "dripArea", "outage", "surge")),
+  FAILURES(none(), optional("skipped", "topUps", "sequences", "dripArea", "outage", "surge")),
   SKIPPED(required("failure", "reason"), optional()),
-  TOP_UP(required("vessel", "volume"), optional());
+  TOP_UP(required("vessel", "volume"), optional()),
+  SEQUENCE(required("id", "events"), optional("name")),
+  EVENT_THAT_BEGINS(required("at", "begins"), optional()),
+  EVENT_THAT_ENDS(required("at", "ends"), optional()),
+  EVENT_THAT_POURS(required("at", "pours", "into"), optional());
 
   private final List<String> required;
   private final List<String> fields;

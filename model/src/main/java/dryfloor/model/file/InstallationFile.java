@@ -1,8 +1,11 @@
 package dryfloor.model.file;
 
 import dryfloor.model.Installation;
+import dryfloor.model.check.Finding;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Reads installation files. Whatever is wrong is reported with its place and with what would be
@@ -17,9 +20,18 @@ public final class InstallationFile {
 
   /** Reads a file of at most 16 MB; a missing or unreadable one is rejected like a wrong one. */
   public static Reading read(Path file) {
+    return read(file, installation -> List.of());
+  }
+
+  /**
+   * Reads a file as {@link #read(Path)}, and asks somebody who knows more than the drawing says.
+   *
+   * @param further what else is found in an installation that is sound so far
+   */
+  public static Reading read(Path file, Function<Installation, List<Finding>> further) {
     Problems problems = new Problems();
     return FileText.read(file, problems)
-        .map(text -> read(text, FileVersion.NEWEST, problems))
+        .map(text -> read(text, FileVersion.NEWEST, problems, further))
         .orElseGet(() -> new Reading.Rejected(problems.inOrder()));
   }
 
@@ -29,10 +41,18 @@ public final class InstallationFile {
   }
 
   static Reading read(String text, FileVersion version, Problems problems) {
+    return read(text, version, problems, installation -> List.of());
+  }
+
+  private static Reading read(
+      String text,
+      FileVersion version,
+      Problems problems,
+      Function<Installation, List<Finding>> further) {
     return LocatedReader.read(text, problems)
         .flatMap(value -> root(value, problems))
         .flatMap(root -> version.bringUp(root, problems))
-        .flatMap(root -> installation(root, problems))
+        .flatMap(root -> installation(root, problems, further))
         .orElseGet(() -> new Reading.Rejected(problems.inOrder()));
   }
 
@@ -47,7 +67,8 @@ public final class InstallationFile {
     return Optional.empty();
   }
 
-  private static Optional<Reading> installation(Located.Structure root, Problems problems) {
+  private static Optional<Reading> installation(
+      Located.Structure root, Problems problems, Function<Installation, List<Finding>> further) {
     DrawnIds ids = DrawnIds.of(root, problems);
     if (ids.count() > MOST_COMPONENTS) {
       problems.add(
@@ -60,7 +81,11 @@ public final class InstallationFile {
     Fields fields = new Fields(root, Form.INSTALLATION, context);
     Installation installation = InstallationReader.read(fields);
     Problems warnings = new Problems();
-    new FindingPlaces(root, ids).check(installation, problems, warnings);
+    FindingPlaces places = new FindingPlaces(root, ids);
+    places.check(installation, problems, warnings);
+    if (problems.isEmpty()) {
+      places.add(further.apply(installation), problems, warnings);
+    }
     if (!problems.isEmpty()) {
       return Optional.empty();
     }

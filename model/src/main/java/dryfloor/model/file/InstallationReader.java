@@ -74,6 +74,7 @@ final class InstallationReader {
                 new FailureSettings.HandTopUp(
                     topUp.reference("vessel", Referent.VESSEL),
                     topUp.quantity("volume", QuantityKind.VOLUME, Sign.ABOVE_ZERO))),
+        in.listOrNone("sequences", Form.SEQUENCE, SequenceReader::sequence),
         in.quantityOr(
             "dripArea", QuantityKind.AREA, Sign.ABOVE_ZERO, FailureSettings.USUAL.dripArea()),
         in.quantityOr("outage", QuantityKind.TIME, Sign.ABOVE_ZERO, FailureSettings.USUAL.outage()),

@@ -18,6 +18,13 @@ final class VariantProblem {
           "this run end is nowhere, or in two places",
           "a run end names one vessel, floor, junction, supply or drain, such as"
               + " {\"vessel\": \"sump\", \"at\": \"40 mm\", \"opening\": \"port\"}");
+    } else if (path.startsWith("failures.sequences")) {
+      problems.add(
+          item.place(),
+          "this event is nothing, or several things at once",
+          "an event is one of {\"at\": \"0 s\", \"begins\": \"power-lost.building\"},"
+              + " {\"at\": \"2 h\", \"ends\": \"power-lost.building\"} or"
+              + " {\"at\": \"1 d\", \"pours\": \"10 L\", \"into\": \"sump\"}");
     } else if (path.startsWith("controls")) {
       unknownWord(structure, "control", ControlReader.FORMS, problems);
     } else {

@@ -3,6 +3,7 @@ package dryfloor.model.file;
 import dryfloor.model.Conditions;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
+import dryfloor.model.Sequence;
 import dryfloor.model.element.Circuit;
 import dryfloor.model.element.Control;
 import dryfloor.model.element.Fitting;
@@ -90,9 +91,22 @@ final class Houses {
         new FailureSettings(
             List.of(),
             List.of(new FailureSettings.HandTopUp("sump-0", between(0.001, 0.1))),
+            List.of(sequence()),
             between(1e-7, 1e-5),
             between(1, 1e5),
             between(1, 3)));
+  }
+
+  private Sequence sequence() {
+    double first = between(0, 1e5);
+    double second = first + between(0, 1e5);
+    return new Sequence(
+        "outage",
+        "Outage \"quoted\"",
+        List.of(
+            new Sequence.Event.Begins(first, "power-lost.building"),
+            new Sequence.Event.Pours(first, "sump-0", between(0.001, 0.1)),
+            new Sequence.Event.Ends(second, "power-lost.building")));
   }
 
   private void addPair(int i, Floor hall, Floor plant) {

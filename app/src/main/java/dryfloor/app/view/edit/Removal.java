@@ -2,6 +2,7 @@ package dryfloor.app.view.edit;
 
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
+import dryfloor.model.Sequence;
 import dryfloor.model.element.CirculationPump;
 import dryfloor.model.element.Control;
 import dryfloor.model.element.Element;
@@ -195,14 +196,27 @@ final class Removal {
 
   private FailureSettings failures(FailureSettings settings) {
     return new FailureSettings(
-        settings.skipped().stream()
-            .filter(
-                skipped ->
-                    Arrays.stream(skipped.failure().split("\\.", -1)).noneMatch(gone::contains))
-            .toList(),
+        settings.skipped().stream().filter(skipped -> !isGone(skipped.failure())).toList(),
         settings.topUps().stream().filter(topUp -> !gone.contains(topUp.vessel())).toList(),
+        settings.sequences().stream().filter(this::canStillHappen).toList(),
         settings.dripArea(),
         settings.outage(),
         settings.surge());
+  }
+
+  private boolean isGone(String failure) {
+    return Arrays.stream(failure.split("\\.", -1)).anyMatch(gone::contains);
+  }
+
+  /** A sequence of which an event is gone would tell another story, so all of it is gone. */
+  private boolean canStillHappen(Sequence sequence) {
+    return sequence.events().stream()
+        .noneMatch(
+            event ->
+                switch (event) {
+                  case Sequence.Event.Begins begins -> isGone(begins.failure());
+                  case Sequence.Event.Ends ends -> isGone(ends.failure());
+                  case Sequence.Event.Pours pours -> gone.contains(pours.vessel());
+                });
   }
 }

@@ -18,6 +18,7 @@ final class Renaming {
           "standsIn",
           "spillsTo",
           "in",
+          "into",
           "vessel",
           "coveredBy",
           "from",
@@ -28,6 +29,8 @@ final class Renaming {
           "supply",
           "drain");
 
+  private static final Set<String> NAMING_A_FAILURE = Set.of("failure", "begins", "ends");
+
   private Renaming() {}
 
   static void rename(JsonNode node, String old, String next) {
@@ -37,7 +40,7 @@ final class Renaming {
           JsonNode value = object.path(field);
           if (NAMING.contains(field) && value.asString("").equals(old)) {
             object.put(field, next);
-          } else if (field.equals("failure")) {
+          } else if (NAMING_A_FAILURE.contains(field)) {
             object.put(field, failure(value.asString(""), old, next));
           } else if (field.equals("drives") && value instanceof ArrayNode driven) {
             rename(driven, old, next);

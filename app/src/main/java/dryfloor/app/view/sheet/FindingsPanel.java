@@ -1,13 +1,16 @@
 package dryfloor.app.view.sheet;
 
+import dryfloor.analysis.failure.EventFailures;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.work.Work;
+import dryfloor.model.Installation;
 import dryfloor.model.check.DrawingCheck;
 import dryfloor.model.check.Finding;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -52,8 +55,9 @@ public final class FindingsPanel extends VBox {
   }
 
   private void show() {
+    Installation drawing = work.installation().get();
     List<Finding> findings =
-        DrawingCheck.check(work.installation().get()).stream()
+        Stream.concat(DrawingCheck.check(drawing).stream(), EventFailures.check(drawing).stream())
             .sorted(Comparator.comparing(finding -> !finding.isError()))
             .toList();
     if (!findings.equals(list.getItems())) {

@@ -73,6 +73,7 @@ class ChangesTest {
             new FailureSettings(
                 List.of(new FailureSettings.Skipped("wall-fails.display", "thick glass")),
                 usual.topUps(),
+                usual.sequences(),
                 usual.dripArea(),
                 usual.outage(),
                 usual.surge()));
