@@ -1,5 +1,6 @@
 package dryfloor.app.command;
 
+import dryfloor.app.paper.Papers;
 import picocli.CommandLine.Command;
 
 /** What all the commands belong to; asked alone it shows its help. */
@@ -34,5 +35,5 @@ import picocli.CommandLine.Command;
 public final class DryfloorCommand {
 
   /** Name and version. */
-  static final String PROGRAM = "dryfloor 0.1.0";
+  static final String PROGRAM = Papers.PROGRAM;
 }

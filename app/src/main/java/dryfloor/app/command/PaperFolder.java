@@ -1,8 +1,8 @@
 package dryfloor.app.command;
 
+import dryfloor.app.paper.PaperFile;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -24,22 +24,13 @@ final class PaperFolder {
     this.surface = surface;
   }
 
-  /** What a file holds. */
-  interface Content {
-    byte[] bytes() throws IOException;
-  }
-
-  static byte[] text(String text) {
-    return text.getBytes(StandardCharsets.UTF_8);
-  }
-
   /** Writes one file; whether that went well, which is told either way. */
-  boolean write(String ending, Content content) {
-    Path target = folder.resolve(stem + ending);
+  boolean write(PaperFile file) {
+    Path target = folder.resolve(stem + file.ending());
     try {
       Files.createDirectories(folder.toAbsolutePath());
       WriteComplaint.refuseFolder(target);
-      Files.write(target, content.bytes());
+      Files.write(target, file.content().bytes());
     } catch (IOException e) {
       surface.complain(
           "dryfloor: "

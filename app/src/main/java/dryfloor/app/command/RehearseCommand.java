@@ -1,18 +1,15 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.FailureNames;
-import dryfloor.analysis.rehearsal.LikelyCauses;
-import dryfloor.analysis.rehearsal.MeasuredLevel;
 import dryfloor.analysis.rehearsal.Rehearsal;
 import dryfloor.analysis.rehearsal.RehearsalStep;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.app.paper.Papers;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.RehearsalRecord;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
-import dryfloor.model.element.Vessel;
 import dryfloor.model.file.Problem;
-import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -104,7 +101,7 @@ public final class RehearseCommand implements Callable<Integer> {
       List<RehearsalRecord.Level> levels =
           measured.levels().getOrDefault(FailureNames.id(step.result().failure()), List.of());
       if (!levels.isEmpty()) {
-        all.add(rehearsed(installation, step, levels));
+        all.add(RehearsalRecord.Rehearsed.of(installation, step, levels));
       }
     }
     Wording wording = options.wording(installation);
@@ -119,45 +116,10 @@ public final class RehearseCommand implements Callable<Integer> {
         : ExitCode.FLOOR_WET;
   }
 
-  private static RehearsalRecord.Rehearsed rehearsed(
-      Installation installation, RehearsalStep step, List<RehearsalRecord.Level> levels) {
-    RehearsalRecord.Rehearsed plain =
-        new RehearsalRecord.Rehearsed(step.result().failure(), levels, List.of());
-    if (plain.fits(Rehearsal.TOLERANCE)) {
-      return plain;
-    }
-    List<MeasuredLevel> measured =
-        levels.stream()
-            .map(level -> new MeasuredLevel(level.vessel(), elevation(installation, level)))
-            .toList();
-    return new RehearsalRecord.Rehearsed(
-        step.result().failure(),
-        levels,
-        LikelyCauses.of(installation, step.result().failure(), measured));
-  }
-
-  private static double elevation(Installation installation, RehearsalRecord.Level level) {
-    return installation.vessels().stream()
-            .filter(vessel -> vessel.id().equals(level.vessel()))
-            .mapToDouble(Vessel::rim)
-            .findFirst()
-            .orElseThrow()
-        - level.measured();
-  }
-
   private boolean keep(List<RehearsalRecord.Rehearsed> all, Wording wording) {
     String day = date.orElseGet(LocalDate::now).toString();
     return new PaperFolder(folder, file, workplace.surface())
-        .write(
-            ".rehearsal." + day + ".json",
-            () ->
-                PaperFolder.text(
-                    RehearsalRecord.json(
-                        all,
-                        VisibleText.of(String.valueOf(file.getFileName())),
-                        Fingerprint.of(file),
-                        day,
-                        wording)));
+        .write(Papers.record(file, day, all, wording));
   }
 
   private ExitCode refuseSheet(List<Problem> problems) {

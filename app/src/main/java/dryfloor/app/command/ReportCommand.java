@@ -5,18 +5,11 @@ import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
-import dryfloor.app.paper.HtmlPages;
-import dryfloor.app.paper.MarkStripPages;
+import dryfloor.app.paper.PaperFile;
+import dryfloor.app.paper.PaperForm;
 import dryfloor.app.paper.PaperSize;
-import dryfloor.app.paper.PdfPages;
+import dryfloor.app.paper.Papers;
 import dryfloor.app.paper.Question;
-import dryfloor.app.paper.RehearsalCsv;
-import dryfloor.app.paper.Report;
-import dryfloor.app.paper.ReportJson;
-import dryfloor.app.paper.ReportWords;
-import dryfloor.app.paper.WorksheetCsv;
-import dryfloor.app.paper.WorksheetSpreadsheet;
-import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
@@ -124,7 +117,14 @@ public final class ReportCommand implements Callable<Integer> {
   private boolean write(SweepResult sweep, List<VesselMarks> marks) {
     Question question;
     try {
-      question = question(sweep, marks);
+      question =
+          Papers.question(
+              file,
+              date.orElseGet(LocalDate::now),
+              sweep,
+              marks,
+              options.wording(sweep.installation()),
+              severity);
     } catch (IOException unreadable) {
       workplace
           .surface()
@@ -132,43 +132,10 @@ public final class ReportCommand implements Callable<Integer> {
       return false;
     }
     PaperFolder papers = new PaperFolder(folder, file, workplace.surface());
-    Report report = ReportWords.of(question);
     boolean written = true;
-    for (PaperForm form : forms) {
-      written &= write(papers, form, question, report);
+    for (PaperFile paperFile : Papers.of(question, forms, paper)) {
+      written &= papers.write(paperFile);
     }
     return written;
-  }
-
-  private boolean write(PaperFolder papers, PaperForm form, Question question, Report report) {
-    return switch (form) {
-      case html -> papers.write(".report.html", () -> PaperFolder.text(HtmlPages.of(report)));
-      case pdf ->
-          papers.write(".report.pdf", () -> PdfPages.of(report, paper))
-              && papers.write(".marks.pdf", () -> MarkStripPages.of(question, paper));
-      case csv ->
-          papers.write(".worksheet.csv", () -> PaperFolder.text(WorksheetCsv.of(report)))
-              && papers.write(".rehearsal.csv", () -> PaperFolder.text(RehearsalCsv.of(question)));
-      case xlsx -> papers.write(".worksheet.xlsx", () -> WorksheetSpreadsheet.of(report));
-      case json ->
-          papers.write(
-              ".report.json", () -> PaperFolder.text(ReportJson.of(report, question.marks())));
-    };
-  }
-
-  private Question question(SweepResult sweep, List<VesselMarks> marks) throws IOException {
-    Wording wording = options.wording(sweep.installation());
-    return new Question(
-        sweep,
-        wording,
-        severity,
-        new Report.Drawing(
-            sweep.installation().name(),
-            String.valueOf(file.getFileName()),
-            Fingerprint.of(file),
-            date.orElseGet(LocalDate::now).toString(),
-            DryfloorCommand.PROGRAM,
-            wording.amounts().hours(sweep.installation().conditions().away())),
-        marks);
   }
 }

@@ -3,6 +3,12 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.rehearsal.Cause;
+import dryfloor.analysis.rehearsal.LikelyCauses;
+import dryfloor.analysis.rehearsal.MeasuredLevel;
+import dryfloor.analysis.rehearsal.Rehearsal;
+import dryfloor.analysis.rehearsal.RehearsalStep;
+import dryfloor.model.Installation;
+import dryfloor.model.element.Vessel;
 import java.util.List;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -33,6 +39,32 @@ public final class RehearsalRecord {
     public Rehearsed {
       levels = List.copyOf(levels);
       causes = List.copyOf(causes);
+    }
+
+    /**
+     * Holds what was measured in a rehearsal against what was expected; where that differs, runs
+     * the failure again with each likely cause.
+     */
+    public static Rehearsed of(Installation installation, RehearsalStep step, List<Level> levels) {
+      Failure failure = step.result().failure();
+      Rehearsed plain = new Rehearsed(failure, levels, List.of());
+      if (plain.fits(Rehearsal.TOLERANCE)) {
+        return plain;
+      }
+      List<MeasuredLevel> measured =
+          levels.stream()
+              .map(level -> new MeasuredLevel(level.vessel(), elevation(installation, level)))
+              .toList();
+      return new Rehearsed(failure, levels, LikelyCauses.of(installation, failure, measured));
+    }
+
+    private static double elevation(Installation installation, Level level) {
+      return installation.vessels().stream()
+              .filter(vessel -> vessel.id().equals(level.vessel()))
+              .mapToDouble(Vessel::rim)
+              .findFirst()
+              .orElseThrow()
+          - level.measured();
     }
 
     /** Whether every level is within tolerance. */

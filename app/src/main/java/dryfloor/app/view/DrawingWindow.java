@@ -96,7 +96,7 @@ final class DrawingWindow {
   /** Adds to the drawing's own window what concerns its file. */
   private void furnish() {
     main.menuBar().getMenus().addFirst(FileMenu.of(program, this));
-    main.menuBar().getMenus().add(LearnMenu.of(this));
+    main.menuBar().getMenus().addAll(PapersMenu.of(program, this), LearnMenu.of(this));
     main.top().getChildren().addAll(new LongWorkPanel(work), notices);
     work.installation().addListener((drawing, before, now) -> changed());
     work.answers().addListener((answers, before, now) -> entitle());

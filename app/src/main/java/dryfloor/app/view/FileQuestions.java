@@ -17,6 +17,9 @@ interface FileQuestions {
    */
   Optional<Path> toWrite(Window owner, Kind kind, String name, Optional<Path> near);
 
+  /** Which folder to write several files into. */
+  Optional<Path> toFill(Window owner, Optional<Path> near);
+
   /** What is written. */
   enum Kind {
     DRAWING("json"),

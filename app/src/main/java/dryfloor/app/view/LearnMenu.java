@@ -35,7 +35,7 @@ final class LearnMenu {
     Runnable back = window::showDrawing;
     show(
         window,
-        new LessonDoor(drawings, course -> show(window, new LessonView(course, back)), back));
+        LessonDoor.of(drawings, course -> show(window, new LessonView(course, back)), back));
   }
 
   private static void show(DrawingWindow window, Parent root) {

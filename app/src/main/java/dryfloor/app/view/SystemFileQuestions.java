@@ -4,6 +4,7 @@ import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
@@ -23,14 +24,24 @@ final class SystemFileQuestions implements FileQuestions {
     return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
   }
 
+  @Override
+  public Optional<Path> toFill(Window owner, Optional<Path> near) {
+    DirectoryChooser chooser = new DirectoryChooser();
+    folderOf(near).ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
+    return Optional.ofNullable(chooser.showDialog(owner)).map(File::toPath);
+  }
+
+  private static Optional<Path> folderOf(Optional<Path> near) {
+    return near.flatMap(file -> Optional.ofNullable(file.toAbsolutePath().getParent()))
+        .filter(Files::isDirectory);
+  }
+
   private static FileChooser chooser(Kind kind, Optional<Path> near) {
     FileChooser chooser = new FileChooser();
     chooser
         .getExtensionFilters()
         .add(new FileChooser.ExtensionFilter(kind.word(), "*." + kind.ending()));
-    near.flatMap(file -> Optional.ofNullable(file.toAbsolutePath().getParent()))
-        .filter(Files::isDirectory)
-        .ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
+    folderOf(near).ifPresent(folder -> chooser.setInitialDirectory(folder.toFile()));
     return chooser;
   }
 }

@@ -4,6 +4,7 @@ import static dryfloor.app.command.Desk.answered;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.app.paper.Fingerprint;
 import dryfloor.app.sample.SampleOutcome;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -37,6 +37,11 @@ final class FileScreen implements AutoCloseable {
       offered = name;
       return answer;
     }
+
+    @Override
+    public Optional<Path> toFill(Window owner, Optional<Path> near) {
+      return answer;
+    }
   }
 
   /** Starts the program with settings in this folder. */

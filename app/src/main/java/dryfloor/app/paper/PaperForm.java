@@ -1,7 +1,7 @@
-package dryfloor.app.command;
+package dryfloor.app.paper;
 
 /** In which form papers are written, named as on the command line. */
-enum PaperForm {
+public enum PaperForm {
   /** One page for screen, phone and printer. */
   html,
   /** The same on sheets of paper, and the strips of marks. */

@@ -1,4 +1,4 @@
-package dryfloor.app.command;
+package dryfloor.app.paper;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,11 +8,16 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** What tells one version of a file from every other: its SHA-256, as other tools show it too. */
-final class Fingerprint {
+public final class Fingerprint {
 
   private Fingerprint() {}
 
-  static String of(Path file) throws IOException {
+  /**
+   * The fingerprint of what a file holds now.
+   *
+   * @throws IOException if it can't be read
+   */
+  public static String of(Path file) throws IOException {
     try {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file));
       return HexFormat.of().formatHex(digest);

@@ -1,0 +1,96 @@
+package dryfloor.app.paper;
+
+import dryfloor.analysis.mark.VesselMarks;
+import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.analysis.worksheet.SeverityScale;
+import dryfloor.app.report.RehearsalRecord;
+import dryfloor.app.report.Wording;
+import dryfloor.model.file.VisibleText;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Everything that is handed over, from one analysis: the way into this package. */
+public final class Papers {
+
+  /** Name and version of what wrote them. */
+  public static final String PROGRAM = "dryfloor 0.1.0";
+
+  private Papers() {}
+
+  /**
+   * What is asked for the drawing in a file, with the fingerprint of that file.
+   *
+   * @param marks for the glass
+   * @throws IOException if the file can't be read any more
+   */
+  public static Question question(
+      Path file,
+      LocalDate date,
+      SweepResult sweep,
+      List<VesselMarks> marks,
+      Wording wording,
+      SeverityScale severity)
+      throws IOException {
+    return new Question(
+        sweep,
+        wording,
+        severity,
+        new Report.Drawing(
+            sweep.installation().name(),
+            String.valueOf(file.getFileName()),
+            Fingerprint.of(file),
+            date.toString(),
+            PROGRAM,
+            wording.amounts().hours(sweep.installation().conditions().away())),
+        marks);
+  }
+
+  /** The files of these forms, on sheets of this size. */
+  public static List<PaperFile> of(Question question, List<PaperForm> forms, PaperSize size) {
+    Report report = ReportWords.of(question);
+    return forms.stream().flatMap(form -> of(question, report, form, size)).toList();
+  }
+
+  private static Stream<PaperFile> of(
+      Question question, Report report, PaperForm form, PaperSize size) {
+    return switch (form) {
+      case html -> Stream.of(new PaperFile(".report.html", () -> text(HtmlPages.of(report))));
+      case pdf ->
+          Stream.of(
+              new PaperFile(".report.pdf", () -> PdfPages.of(report, size)),
+              new PaperFile(".marks.pdf", () -> MarkStripPages.of(question, size)));
+      case csv ->
+          Stream.of(
+              new PaperFile(".worksheet.csv", () -> text(WorksheetCsv.of(report))),
+              new PaperFile(".rehearsal.csv", () -> text(RehearsalCsv.of(question))));
+      case xlsx ->
+          Stream.of(new PaperFile(".worksheet.xlsx", () -> WorksheetSpreadsheet.of(report)));
+      case json ->
+          Stream.of(
+              new PaperFile(".report.json", () -> text(ReportJson.of(report, question.marks()))));
+    };
+  }
+
+  /** What was rehearsed on a day, to be kept beside the drawing. */
+  public static PaperFile record(
+      Path file, String day, List<RehearsalRecord.Rehearsed> all, Wording wording) {
+    return new PaperFile(
+        ".rehearsal." + day + ".json",
+        () ->
+            text(
+                RehearsalRecord.json(
+                    all,
+                    VisibleText.of(String.valueOf(file.getFileName())),
+                    Fingerprint.of(file),
+                    day,
+                    wording)));
+  }
+
+  private static byte[] text(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

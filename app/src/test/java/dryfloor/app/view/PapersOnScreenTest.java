@@ -1,0 +1,107 @@
+package dryfloor.app.view;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dryfloor.app.paper.Fingerprint;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.Scene;
+import javafx.scene.control.TextArea;
+import javafx.scene.input.KeyCode;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Papers are made in the window, and what was measured on them comes back to it. */
+class PapersOnScreenTest {
+
+  @TempDir private Path folder = Path.of("");
+
+  private Path file = Path.of("");
+
+  @BeforeEach
+  void aDrawingInAFile() throws IOException {
+    file = folder.resolve("shop.json");
+    Files.copy(Path.of("..", "scenarios", "first-look", "corrected.json"), file);
+  }
+
+  @Test
+  void allPapersAreWrittenWithTheFingerprintOfTheFile() throws IOException {
+    Path papers = Files.createDirectory(folder.resolve("papers"));
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      screen.answering(papers);
+      Keys.press(KeyCode.CONTROL, KeyCode.P);
+      screen.waitForNotice("papers", "Written to");
+
+      try (Stream<Path> written = Files.list(papers)) {
+        assertThat(written.map(path -> path.getFileName().toString()))
+            .contains(
+                "shop.report.html",
+                "shop.report.pdf",
+                "shop.marks.pdf",
+                "shop.worksheet.xlsx",
+                "shop.rehearsal.csv",
+                "shop.report.json");
+      }
+      assertThat(Files.readString(papers.resolve("shop.report.html")))
+          .contains(Fingerprint.of(file));
+    }
+  }
+
+  @Test
+  void papersOfWhatIsNotSavedAreNotMade() {
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      screen.rename("Another shop");
+      Keys.press(KeyCode.CONTROL, KeyCode.P);
+      screen.waitForNotice("papers", "save the drawing first");
+    }
+  }
+
+  @Test
+  void aMeasuredLevelIsHeldAgainstTheExpectedOneAndKept() throws IOException {
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      Scene scene = screen.window().stage().getScene();
+      Keys.press(KeyCode.CONTROL, KeyCode.M);
+      FileScreen.waitFor(scene, "measured-compare");
+      screen.click(scene, "measured-sump");
+      Keys.press(KeyCode.DIGIT9);
+      screen.click(scene, "measured-compare");
+
+      HeadlessScreen.waitUntil("it is compared", () -> said(scene).contains("DIFFERS"));
+      assertThat(answer(scene)).contains("Sump: 9 mm below the rim, expected");
+      Screenshots.take(scene, "measured");
+
+      screen.answering(folder);
+      screen.click(scene, "measured-keep");
+      screen.waitForNotice("papers", "Written to");
+      try (Stream<Path> kept = Files.list(folder)) {
+        assertThat(kept.map(Path::toString)).anyMatch(name -> name.contains("shop.rehearsal.2"));
+      }
+    }
+  }
+
+  @Test
+  void whatIsNoDepthIsMarked() {
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      Scene scene = screen.window().stage().getScene();
+      Keys.press(KeyCode.CONTROL, KeyCode.M);
+      FileScreen.waitFor(scene, "measured-compare");
+      screen.click(scene, "measured-sump");
+      Keys.press(KeyCode.X);
+      screen.click(scene, "measured-compare");
+
+      HeadlessScreen.waitUntil("it says so", () -> said(scene).contains("no depth below the rim"));
+    }
+  }
+
+  private static String answer(Scene scene) {
+    return HeadlessScreen.onScreen(() -> said(scene));
+  }
+
+  private static String said(Scene scene) {
+    return scene.lookup("#measured-answer") instanceof TextArea area ? area.getText() : "";
+  }
+}
