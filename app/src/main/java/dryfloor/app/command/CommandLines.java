@@ -66,6 +66,7 @@ public final class CommandLines {
         .addSubcommand(new TellCommand(workplace))
         .addSubcommand(new PairsCommand(workplace))
         .addSubcommand(new LimitsCommand(workplace))
+        .addSubcommand(new AwayCommand(workplace))
         .addSubcommand(new WarningsCommand(workplace))
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))
