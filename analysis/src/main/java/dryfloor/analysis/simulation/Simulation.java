@@ -143,7 +143,7 @@ public final class Simulation {
     State state = Beginning.after(normal.network(), normal.state(), first);
     Simulation simulation =
         new Simulation(first, state, normal.inflow, normal.carrying, with, cancelled);
-    for (int i = 1; i < stages.size(); i++) {
+    for (int i = 1; i < stages.size() && stages.get(i).begins() < failed.away(); i++) {
       simulation.runUntil(stages.get(i).begins());
       simulation = simulation.goingOn(stages.get(i).begins(), compiled(failed, stages.get(i)));
     }

@@ -171,6 +171,18 @@ public final class Inquiry {
   }
 
   /**
+   * As {@link #answerOnce}, but up to a time after the beginning (s), whatever the unattended time
+   * and however long after the last event of a sequence that would be.
+   */
+  public FailureResult answerBy(List<Failure> failures, double time) {
+    List<Effect> effects = new ArrayList<>(FailureResolver.resolve(installation, failures));
+    effects.removeIf(
+        effect -> effect instanceof Effect.AwayFrom || effect instanceof Effect.AwayTimes);
+    effects.add(new Effect.AwayTimes(time / installation.conditions().away()));
+    return answer(failures, effects);
+  }
+
+  /**
    * Where a siphon break that mattered may be too small to work, runs both branches and tells the
    * worse.
    */

@@ -1,5 +1,6 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.absence.AbsenceResult;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Property;
@@ -42,6 +43,11 @@ public interface Analyst {
   /** How far these things can be changed, on so many threads. */
   LimitResult limits(
       Installation installation, List<Property> properties, int threads, Progress progress)
+      throws BaselineProblem;
+
+  /** What becomes of a drawing that is left alone for these times (s), on so many threads. */
+  AbsenceResult absences(
+      Installation installation, List<Double> times, int threads, Progress progress)
       throws BaselineProblem;
 
   /** What rules have against a drawing. */

@@ -67,6 +67,7 @@ public final class CommandLines {
         .addSubcommand(new PairsCommand(workplace))
         .addSubcommand(new SetsCommand(workplace))
         .addSubcommand(new LimitsCommand(workplace))
+        .addSubcommand(new AwayCommand(workplace))
         .addSubcommand(new WarningsCommand(workplace))
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))

@@ -1,5 +1,7 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.absence.AbsenceResult;
+import dryfloor.analysis.absence.Absences;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.limit.LimitResult;
@@ -65,6 +67,13 @@ public final class SweepAnalyst implements Analyst {
       Installation installation, List<Property> properties, int threads, Progress progress)
       throws BaselineProblem {
     return Limits.of(installation, properties, threads, progress);
+  }
+
+  @Override
+  public AbsenceResult absences(
+      Installation installation, List<Double> times, int threads, Progress progress)
+      throws BaselineProblem {
+    return Absences.of(installation, times, threads, progress);
   }
 
   @Override

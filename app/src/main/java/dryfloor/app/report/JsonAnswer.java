@@ -1,5 +1,6 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.absence.AbsenceResult;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.limit.LimitResult;
@@ -30,7 +31,7 @@ public final class JsonAnswer {
   /**
    * An answer to this command.
    *
-   * @param kind "check", "tell", "pairs", "limits" or "warnings"
+   * @param kind "check", "tell", "pairs", "limits", "away" or "warnings"
    */
   public JsonAnswer(String kind) {
     root.put("dryfloorAnswer", FORMAT);
@@ -88,6 +89,13 @@ public final class JsonAnswer {
   public void limited(Path file, Wording wording, LimitResult limits) {
     ObjectNode drawing = begun(file, wording);
     new JsonLimits(wording, drawing).put(limits);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** What becomes of the drawing of a file while nobody is there. */
+  public void leftAlone(Path file, Wording wording, AbsenceResult absences) {
+    ObjectNode drawing = begun(file, wording);
+    new JsonAway(wording, drawing).put(absences);
     cautions(drawing.putArray("cautions"), wording);
   }
 

@@ -171,8 +171,11 @@ final class JsonOutcome {
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(name + " is " + value + ", which no answer may be");
     }
+    into.put(name, rounded(value));
+  }
+
+  static double rounded(double value) {
     double told = Math.abs(value) < NOTHING ? 0 : value;
-    BigDecimal rounded = new BigDecimal(told).round(DIGITS).stripTrailingZeros();
-    into.put(name, rounded.doubleValue());
+    return new BigDecimal(told).round(DIGITS).stripTrailingZeros().doubleValue();
   }
 }

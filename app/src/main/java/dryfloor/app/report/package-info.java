@@ -8,7 +8,7 @@
  *
  * <pre>
  * dryfloorAnswer     1; a higher number means that a field was taken away or means something else
- * kind               "check", "tell", "pairs", "limits" or "warnings"
+ * kind               "check", "tell", "pairs", "limits", "away" or "warnings"
  * statement          what the answer is and is not
  * drawings[]         one for each file, in the order asked for
  *   file             as it was given
@@ -47,6 +47,16 @@
  *                    (id), reason, settled
  *     mends[]        failure (id) that wets a floor today, ranges[] as in holds
  *     settled        for HELD_BY_OTHERS
+ *
+ * for "away"
+ *   absences[]       shortest first: time_s, wet (how many failures wet a floor by then), worst (id),
+ *                    onFloors_L (left out where every floor is dry)
+ *   failures[]       id, name, firstWetFloor_s (left out if dry), onFloors_L[] by the end of each
+ *                    absence
+ *     guards         left out where nothing acts by itself: acted[] (ids), worth "SAVES",
+ *                    "NO_DIFFERENCE" or "MAKES_WORSE", with_L and without_L by the end of the
+ *                    longest, firstWetFloorWithout_s; or reason
+ *   noAnswer[]       id, name, reason
  *
  * for "warnings"
  *   warnings[]       rule, text, source

@@ -1,5 +1,7 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.absence.AbsenceResult;
+import dryfloor.analysis.absence.LeftAlone;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.limit.LimitAnswer;
@@ -46,6 +48,8 @@ final class Desk implements Analyst {
   private double awayAsked;
   private List<LimitAnswer> limited = List.of();
   private final List<Property> propertiesAsked = new ArrayList<>();
+  private List<LeftAlone> leftAlone = List.of();
+  private final List<Double> absencesAsked = new ArrayList<>();
   private List<PairAnswer> paired = List.of();
   private Scope scopeAsked = Scope.EVERY_TWO;
   private List<CutSet> cutSets = List.of();
@@ -88,6 +92,15 @@ final class Desk implements Analyst {
   Desk warns(Warning... prepared) {
     warned = List.of(prepared);
     return this;
+  }
+
+  Desk leftAlone(LeftAlone... prepared) {
+    leftAlone = List.of(prepared);
+    return this;
+  }
+
+  List<Double> absencesAsked() {
+    return absencesAsked;
   }
 
   Scope scopeAsked() {
@@ -202,6 +215,15 @@ final class Desk implements Analyst {
     stumble(installation);
     propertiesAsked.addAll(properties);
     return new LimitResult(new SweepResult(installation, SampleOutcome.dry(), results), limited);
+  }
+
+  @Override
+  public AbsenceResult absences(
+      Installation installation, List<Double> times, int threads, Progress progress)
+      throws BaselineProblem {
+    stumble(installation);
+    absencesAsked.addAll(times);
+    return new AbsenceResult(times, leftAlone);
   }
 
   @Override
