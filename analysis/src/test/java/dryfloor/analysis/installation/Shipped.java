@@ -30,6 +30,18 @@ public final class Shipped {
     }
   }
 
+  /** The same as folder and name, {@code first-look/as-drawn} say. */
+  public static List<String> names() {
+    return files().stream()
+        .map(file -> SCENARIOS.relativize(file).toString())
+        .map(name -> name.substring(0, name.length() - ".json".length()))
+        .toList();
+  }
+
+  public static Installation named(String name) {
+    return read(SCENARIOS.resolve(name + ".json"));
+  }
+
   public static Installation read(Path file) {
     return switch (InstallationFile.read(file)) {
       case Reading.Read read -> read.installation();

@@ -7,12 +7,10 @@ import dryfloor.model.element.Floor;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * One failure, answered twice.
  *
- * @param finished whether the plain simulator came to rest or to the end within its steps
  * @param level the greatest difference of a final level (m, plain minus engine)
  * @param water the greatest difference of water that reached a floor or a drain or came from a
  *     supply (m³)
@@ -22,9 +20,11 @@ record Comparison(
     String failure,
     Verdict engine,
     Verdict plain,
-    boolean finished,
     Difference level,
     Difference water) {
+
+  /** What has left the drawing. */
+  static final String BEYOND = "beyond";
 
   /** Levels agree to this (m). */
   static final double LEVEL = 0.5e-3;
@@ -38,8 +38,24 @@ record Comparison(
    */
   static final double FILM = 1e-4;
 
-  /** A difference and where it is; beyond is what exceeds the tolerance, if anything. */
-  record Difference(String where, double value, double beyond) {}
+  /**
+   * A difference and where it is.
+   *
+   * @param beyond what exceeds the tolerance; negative where it agrees
+   */
+  record Difference(String where, double plain, double engine, double beyond) {
+
+    /** Plain minus engine. */
+    double value() {
+      return plain - engine;
+    }
+
+    /** As a share of the larger of the two. */
+    double share() {
+      double larger = Math.max(Math.abs(plain), Math.abs(engine));
+      return larger > 0 ? value() / larger : 0;
+    }
+  }
 
   static Comparison of(
       String scenario,
@@ -51,7 +67,10 @@ record Comparison(
     for (Outcome.VesselOutcome vessel : engine.vessels()) {
       if (!plain.house.isLost(vessel.id())) {
         levels.add(
-            level(vessel.id(), plain.house.place(vessel.id()).level() - vessel.levelAfter()));
+            level(
+                vessel.id(),
+                plain.levelNearest(vessel.id(), vessel.levelAfter()),
+                vessel.levelAfter()));
       }
     }
     List<Difference> waters = new ArrayList<>();
@@ -61,8 +80,9 @@ record Comparison(
               .filter(f -> f.id().equals(outcome.id()))
               .findFirst()
               .orElseThrow();
-      double depth = plain.house.place(floor.id()).level() - floor.elevation();
-      levels.add(level(floor.id(), depth - outcome.depth()));
+      double level = floor.elevation() + outcome.depth();
+      double depth = plain.levelNearest(floor.id(), level) - floor.elevation();
+      levels.add(level(floor.id(), depth, outcome.depth()));
       waters.add(water(floor.id(), plain.answer.caughtBy(floor.id()), outcome.received()));
     }
     for (Outcome.Passed drain : engine.drained()) {
@@ -71,24 +91,18 @@ record Comparison(
     for (Outcome.Passed supply : engine.supplied()) {
       waters.add(water(supply.id(), plain.answer.supplied(supply.id()), supply.volume()));
     }
-    waters.add(water("beyond", plain.answer.beyond(), engine.beyond()));
+    waters.add(water(BEYOND, plain.answer.beyond(), engine.beyond()));
     return new Comparison(
-        scenario,
-        failure,
-        engine.verdict(),
-        plain.answer.verdict(),
-        plain.isOver(),
-        worst(levels),
-        worst(waters));
+        scenario, failure, engine.verdict(), plain.answer.verdict(), worst(levels), worst(waters));
   }
 
-  private static Difference level(String where, double difference) {
-    return new Difference(where, difference, Math.abs(difference) - LEVEL);
+  static Difference level(String where, double plain, double engine) {
+    return new Difference(where, plain, engine, Math.abs(plain - engine) - LEVEL);
   }
 
-  private static Difference water(String where, double plain, double engine) {
+  static Difference water(String where, double plain, double engine) {
     double allowed = SHARE * Math.max(plain, engine) + FILM;
-    return new Difference(where, plain - engine, Math.abs(plain - engine) - allowed);
+    return new Difference(where, plain, engine, Math.abs(plain - engine) - allowed);
   }
 
   private static Difference worst(List<Difference> differences) {
@@ -99,22 +113,6 @@ record Comparison(
   }
 
   boolean agrees() {
-    return finished && engine == plain && level.beyond() <= 0 && water.beyond() <= 0;
-  }
-
-  /** A row of the report. */
-  String row(String remark) {
-    return String.format(
-        Locale.ROOT,
-        "| %s | `%s` | %s | %s | %.2f mm %s | %.3f L %s | %s |",
-        scenario,
-        failure,
-        engine,
-        finished ? plain : plain + " (not finished)",
-        level.value() * 1e3,
-        level.where(),
-        water.value() * 1e3,
-        water.where(),
-        remark);
+    return engine == plain && level.beyond() <= 0 && water.beyond() <= 0;
   }
 }

@@ -32,6 +32,9 @@ abstract sealed class Fixture {
     boolean running;
     boolean lostPrime;
 
+    /** Whether the opening that it draws from lies bare, so that nothing holds what it lifted. */
+    boolean bare;
+
     Pump(
         String id,
         double along,
@@ -51,7 +54,7 @@ abstract sealed class Fixture {
     }
 
     boolean lifts() {
-      return running && !lostPrime;
+      return running && !lostPrime && !bare;
     }
 
     @Override

@@ -13,55 +13,102 @@ final class Laws {
   /** Sharp-edged hole. */
   static final double HOLE = 0.61;
 
+  /** Of whatever is sought: a head (m), a flow (m³/s), a volume (m³). */
+  private static final double NOTHING = 1e-14;
+
   private Laws() {}
 
-  /** Where a function that falls with its argument becomes zero, between two bounds. */
-  static double bisect(DoubleUnaryOperator falling, double low, double high) {
+  /**
+   * Where a function that falls with its argument becomes zero, between two bounds: where the chord
+   * between them does, again and again. The value at an end that stays twice is halved (the old
+   * rule of Illinois), and every third time the bounds are, so that it ends where bisection does.
+   */
+  static double zero(DoubleUnaryOperator falling, double low, double high) {
+    return zero(falling, low, falling.applyAsDouble(low), high, falling.applyAsDouble(high));
+  }
+
+  private static double zero(
+      DoubleUnaryOperator falling, double low, double atLow, double high, double atHigh) {
+    if (atLow <= 0 || atHigh > 0) {
+      return atLow <= 0 ? low : high;
+    }
     double below = low;
     double above = high;
-    for (int i = 0; i < 60 && above - below > 1e-12 * (Math.abs(above) + 1e-9); i++) {
-      double middle = (below + above) / 2;
-      if (falling.applyAsDouble(middle) > 0) {
-        below = middle;
-      } else {
-        above = middle;
+    double atBelow = atLow;
+    double atAbove = atHigh;
+    boolean movedBelow = false;
+    boolean movedAbove = false;
+    for (int i = 1; i < 180 && above - below > 1e-12 * (Math.abs(above) + 1e-9); i++) {
+      double chord = below + (above - below) * atBelow / (atBelow - atAbove);
+      double at = i % 3 > 0 && chord > below && chord < above ? chord : (below + above) / 2;
+      double value = falling.applyAsDouble(at);
+      if (Math.abs(value) < NOTHING) {
+        return at;
       }
+      if (value > 0) {
+        below = at;
+        atBelow = value;
+        atAbove /= movedBelow ? 2 : 1;
+      } else {
+        above = at;
+        atAbove = value;
+        atBelow /= movedAbove ? 2 : 1;
+      }
+      movedBelow = value > 0;
+      movedAbove = value < 0;
     }
     return (below + above) / 2;
   }
 
   /** The same, looked for near a guess first, to save time. */
-  static double bisectNear(
+  static double zeroNear(
       DoubleUnaryOperator falling, double guess, double reach, double low, double high) {
     double start = Math.clamp(guess, low, high);
+    double atStart = falling.applyAsDouble(start);
+    return atStart > 0
+        ? zeroAbove(falling, start, atStart, reach, high)
+        : zeroBelow(falling, start, atStart, reach, low);
+  }
+
+  private static double zeroAbove(
+      DoubleUnaryOperator falling, double start, double atStart, double reach, double high) {
+    double below = start;
+    double atBelow = atStart;
     double width = reach;
-    if (falling.applyAsDouble(start) > 0) {
-      double above = Math.min(high, start + width);
-      double below = start;
-      while (above < high && falling.applyAsDouble(above) > 0) {
-        below = above;
-        width *= 8;
-        above = Math.min(high, above + width);
-      }
-      return bisect(falling, below, above);
+    double above = Math.min(high, below + width);
+    double atAbove = falling.applyAsDouble(above);
+    while (above < high && atAbove > 0) {
+      below = above;
+      atBelow = atAbove;
+      width *= 8;
+      above = Math.min(high, above + width);
+      atAbove = falling.applyAsDouble(above);
     }
-    double below = Math.max(low, start - width);
+    return zero(falling, below, atBelow, above, atAbove);
+  }
+
+  private static double zeroBelow(
+      DoubleUnaryOperator falling, double start, double atStart, double reach, double low) {
     double above = start;
-    while (below > low && falling.applyAsDouble(below) <= 0) {
+    double atAbove = atStart;
+    double width = reach;
+    double below = Math.max(low, above - width);
+    double atBelow = falling.applyAsDouble(below);
+    while (below > low && atBelow <= 0) {
       above = below;
+      atAbove = atBelow;
       width *= 8;
       below = Math.max(low, below - width);
+      atBelow = falling.applyAsDouble(below);
     }
-    return bisect(falling, below, above);
+    return zero(falling, below, atBelow, above, atAbove);
   }
 
   /** Churchill 1977. */
   static double friction(double reynolds, double relativeRoughness) {
-    double a =
-        Math.pow(
-            2.457 * Math.log(1 / (Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness)), 16);
-    double b = Math.pow(37530 / reynolds, 16);
-    return 8 * Math.pow(Math.pow(8 / reynolds, 12) + Math.pow(a + b, -1.5), 1.0 / 12);
+    double root = 2.457 * Math.log(1 / (Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness));
+    double both = Math.pow(root, 16) + Math.pow(37530 / reynolds, 16);
+    return 8 * Math.pow(Math.pow(8 / reynolds, 12) + 1 / (both * Math.sqrt(both)), 1.0 / 12);
   }
 
   /** Darcy and Weisbach with fittings; head for a flow of zero or more. */

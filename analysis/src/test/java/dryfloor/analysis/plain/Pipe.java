@@ -10,6 +10,7 @@ final class Pipe {
 
   private static final double NO_FLOW = 1e-10;
   private static final double NO_LEG = 1e-7;
+  private static final double BARE = 1e-3;
 
   /** An end: what is there, and how high the opening is. */
   record End(Node node, double elevation) {
@@ -254,11 +255,30 @@ final class Pipe {
     if (blocked) {
       return false;
     }
+    boolean pumpsChange = barePumps();
     if (full ? letsAirIn() : fills()) {
       full = !full;
       return true;
     }
-    return false;
+    return pumpsChange;
+  }
+
+  /**
+   * A pump whose opening lies bare by a millimetre or in the dry lets fall what it lifted, until it
+   * is covered.
+   */
+  private boolean barePumps() {
+    boolean changed = false;
+    for (Fixture fixture : whole.fixtures) {
+      if (fixture instanceof Fixture.Pump pump && from.node() instanceof Place place) {
+        double above = place.level() - from.elevation();
+        boolean dry = place.level() - place.bottom < 1e-6;
+        boolean bare = dry || above < (pump.bare ? BARE : -BARE);
+        changed |= bare != pump.bare;
+        pump.bare = bare;
+      }
+    }
+    return changed;
   }
 
   private boolean bothEndsAboveCrest() {

@@ -74,13 +74,18 @@ final class PlainAnswer {
 
   /** What comes in from supplies when all else stands still goes on to the end. */
   void goOn(double seconds) {
+    if (comesIn() && seconds > 0) {
+      count(last, seconds);
+    }
+  }
+
+  /** Whether water comes in from outside. */
+  boolean comesIn() {
     boolean comesIn = false;
     for (int i = 0; i < house.pipes.size(); i++) {
       comesIn |= isOutside(house.pipes.get(i).from.node()) && last.from[i] > 1e-9;
     }
-    if (comesIn && seconds > 0) {
-      count(last, seconds);
-    }
+    return comesIn;
   }
 
   private static boolean isOutside(Node node) {

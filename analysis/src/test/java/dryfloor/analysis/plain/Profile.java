@@ -6,6 +6,9 @@ import java.util.List;
 /** How high a pipe lies, straight between points, and the water that stands in it. */
 record Profile(List<Point> points, double boreArea) {
 
+  /** What lies level fills and drains within this above its elevation (m). */
+  private static final double LEVEL = 1e-3;
+
   /** A place on the pipe (m along it, m of elevation). */
   record Point(double along, double elevation) {}
 
@@ -61,10 +64,7 @@ record Profile(List<Point> points, double boreArea) {
     for (int i = 1; i < points.size(); i++) {
       double low = Math.min(points.get(i - 1).elevation(), points.get(i).elevation());
       double high = Math.max(points.get(i - 1).elevation(), points.get(i).elevation());
-      double share =
-          high - low < 1e-6
-              ? (level >= high ? 1 : 0)
-              : Math.clamp((level - low) / (high - low), 0, 1);
+      double share = Math.clamp((level - low) / Math.max(high - low, LEVEL), 0, 1);
       length += share * (points.get(i).along() - points.get(i - 1).along());
     }
     return length * boreArea;
@@ -73,7 +73,7 @@ record Profile(List<Point> points, double boreArea) {
   /** Elevation up to which so much water stands. */
   double levelOf(double volume) {
     double low = points.stream().mapToDouble(Point::elevation).min().orElseThrow();
-    double high = crest().elevation();
-    return Laws.bisect(z -> volume - volumeBelow(z), low, high);
+    double high = crest().elevation() + LEVEL;
+    return Laws.zero(z -> volume - volumeBelow(z), low, high);
   }
 }

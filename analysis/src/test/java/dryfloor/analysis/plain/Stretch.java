@@ -37,7 +37,7 @@ final class Stretch {
     return drop;
   }
 
-  /** The flow that a difference of heads drives, by bisection (m³/s). */
+  /** The flow that a difference of heads drives, by trial (m³/s). */
   double flow(double difference) {
     double small = 1e-15;
     if (difference > drop(small)) {
@@ -51,7 +51,7 @@ final class Stretch {
 
   private double search(double difference, int direction) {
     double size =
-        Laws.bisectNear(
+        Laws.zeroNear(
             q -> direction * (difference - drop(direction * q)),
             Math.abs(lastFlow),
             Math.abs(lastFlow) * 1e-4 + 1e-9,

@@ -10,6 +10,7 @@ final class Tee extends Node {
   final List<Pipe> pipes = new ArrayList<>();
   final List<TeeHole> holes = new ArrayList<>();
   private double head;
+  private double shareOfHoles = 1;
 
   /** A hole in the pipe just here. */
   record TeeHole(double area, double elevation, Place landing) {
@@ -38,14 +39,16 @@ final class Tee extends Node {
         || holes.stream().anyMatch(hole -> head < hole.elevation() && hole.area() > 1e-5);
   }
 
+  /** Where no water moves at all, the air at a hole says what the head is. */
   void balance(double seconds) {
     boolean open = isOpen();
-    double low = open ? elevation : elevation - 100;
-    head = Laws.bisectNear(at -> net(at, seconds), head, 1e-5, low, elevation + 1e4);
-    net(head, seconds);
-    if (open) {
-      shareOut();
+    double guess = head;
+    if (holes.isEmpty() || net(elevation, seconds) != 0) {
+      double low = open ? elevation : elevation - 100;
+      head = Laws.zeroNear(at -> net(at, seconds), guess, 1e-5, low, elevation + 1e4);
     }
+    net(head, seconds);
+    shareOut();
   }
 
   /** What arrives less what leaves, at this head (m³/s). */
@@ -62,12 +65,25 @@ final class Tee extends Node {
     return net;
   }
 
-  /** A pool that is empty passes on what arrives and no more. */
+  /**
+   * Passes on what arrives and no more: a pool that is empty has nothing to give, and where flows
+   * jump with the head there is none at which they balance.
+   */
   private void shareOut() {
     double in = pipes.stream().mapToDouble(pipe -> Math.max(0, pipe.arriving(this))).sum();
-    double out = pipes.stream().mapToDouble(pipe -> Math.max(0, -pipe.arriving(this))).sum();
-    if (out > in + 1e-12) {
+    double throughHoles = holes.stream().mapToDouble(hole -> hole.flow(head)).sum();
+    double out =
+        throughHoles + pipes.stream().mapToDouble(pipe -> Math.max(0, -pipe.arriving(this))).sum();
+    shareOfHoles = out > in ? in / out : 1;
+    if (out > in) {
       pipes.stream().filter(pipe -> pipe.arriving(this) < 0).forEach(pipe -> pipe.cutTo(in / out));
+    } else if (in > out) {
+      pipes.stream().filter(pipe -> pipe.arriving(this) > 0).forEach(pipe -> pipe.cutTo(out / in));
     }
+  }
+
+  /** What leaves through one of its holes (m³/s). */
+  double through(TeeHole hole) {
+    return shareOfHoles * hole.flow(head);
   }
 }

@@ -32,6 +32,12 @@ record Way(
     LOST
   }
 
+  /** What a drowned edge holds apart by less than this counts as one pool (m). */
+  private static final double EVEN = 1e-4;
+
+  /** Depth over an edge from which on it can count as drowned (m). */
+  private static final double DROWNED = 2e-3;
+
   static Way over(Kind kind, String id, Place from, Place to, double crest, double length) {
     return new Way(
         kind, id, from, to, crest, length, crest - from.bottom, crest - to.bottom, () -> true);
@@ -52,5 +58,22 @@ record Way(
       case THROWN -> works.getAsBoolean() && upstream > 0 ? size : 0;
       case LOST -> upstream > 5e-3 ? Laws.hole(size, upstream) : 1e3;
     };
+  }
+
+  /** Whether it leads over a drowned edge from one pool into the same pool. */
+  boolean isWithinAPool() {
+    return switch (kind) {
+      case WEIR, RIM, SILL ->
+          to.kind != Place.Kind.OUTSIDE
+              && Math.min(from.level(), to.level()) > intake + DROWNED
+              && Math.abs(from.level() - to.level()) < EVEN;
+      case LEAK, THROWN, LOST -> false;
+    };
+  }
+
+  /** The most that can pass before its pool comes apart (m³/s). */
+  double mostWithinAPool() {
+    double upstream = Math.max(from.level(), to.level()) - intake;
+    return Laws.weir(upstream, upstream - EVEN, size, Math.max(crestHeightFrom, crestHeightTo));
   }
 }

@@ -1,7 +1,7 @@
 /**
  * The plain simulator, a second opinion on the engine: the same laws, taken from the design and
- * from textbooks and written anew in the simplest way, with small steps of time and bisection for
- * every unknown. It is slow and knows nothing of {@code hydraulics}, {@code network} and {@code
+ * from textbooks and written anew in the simplest way, with small steps of time and trial for every
+ * unknown. It is slow and knows nothing of {@code hydraulics}, {@code network} and {@code
  * simulation}; of the main code it uses the drawing, the failures (what each changes) and the
  * values of an outcome.
  *

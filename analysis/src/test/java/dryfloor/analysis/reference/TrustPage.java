@@ -1,5 +1,7 @@
 package dryfloor.analysis.reference;
 
+import dryfloor.analysis.plain.SecondOpinion;
+import dryfloor.analysis.simulation.ThirdViewSection;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -25,8 +27,10 @@ final class TrustPage {
       [`values.json`](src/test/resources/dryfloor/analysis/reference/values.json); a line of the test report is one number. This page is written
       by a test from the same table, and the build fails when it no longer says what the laws answer.
 
-      What this shows is that the laws are those of the books. It does not show that an installation behaves as drawn: no
-      measurement of a whole installation of this kind was at hand. That is what the wet test is for.
+      What this shows is that the laws are those of the books. Whether the engine does what the laws say is the matter of a
+      [second, plain simulator](#a-second-simulator) and of a [third view of time](#a-third-view-of-time), at the end of this page. None
+      of it shows that an installation behaves as drawn: no measurement of a whole installation of this kind was at
+      hand. That is what the wet test is for.
 
       """;
 
@@ -44,6 +48,7 @@ final class TrustPage {
     writer.differences();
     writer.sources();
     writer.leftOut();
+    writer.otherSimulators();
     return writer.page.toString();
   }
 
@@ -167,6 +172,12 @@ final class TrustPage {
     }
     line("");
     line("The second half of `values.json` lists them, each with its reason.");
+  }
+
+  private void otherSimulators() {
+    line("");
+    SecondOpinion.lines().forEach(this::line);
+    ThirdViewSection.lines().forEach(this::line);
   }
 
   private static String percent(double share) {

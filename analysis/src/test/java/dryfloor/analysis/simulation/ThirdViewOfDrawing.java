@@ -17,6 +17,8 @@ import java.util.function.BooleanSupplier;
 /** One installation, its failures followed by the engine and by the third view. */
 final class ThirdViewOfDrawing {
 
+  private static final double AN_HOUR = 3600;
+
   private final String scenario;
   private final Installation drawing;
   private final int patience;
@@ -35,6 +37,24 @@ final class ThirdViewOfDrawing {
     this.normal =
         Simulation.ofNormalOperation(
             FlowNetwork.of(drawing, List.of()), Accuracy.USUAL, () -> false);
+  }
+
+  /**
+   * Normal operation and every so many-th failure, to the end or for an hour, as patience lasts.
+   */
+  List<ThirdViewRecord.Entry> everySoMany(int every) {
+    List<ThirdViewRecord.Entry> entries = new ArrayList<>();
+    entries.add(new ThirdViewRecord.Compared(normalOperation()));
+    for (int i = 0; i < failures().size(); i += every) {
+      entries.add(entry(failures().get(i)));
+    }
+    return entries;
+  }
+
+  private ThirdViewRecord.Entry entry(Failure failure) {
+    Optional<TwoSteppings> both = toTheEnd(failure).or(() -> until(failure, AN_HOUR));
+    return both.<ThirdViewRecord.Entry>map(ThirdViewRecord.Compared::new)
+        .orElseGet(() -> new ThirdViewRecord.GivenUp(scenario, FailureNames.id(failure)));
   }
 
   List<Failure> failures() {

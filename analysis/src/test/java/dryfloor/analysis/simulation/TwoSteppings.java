@@ -4,7 +4,6 @@ import dryfloor.analysis.outcome.Outcome;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * One failure, taken through time twice from the same start with the same equations.
@@ -32,7 +31,13 @@ record TwoSteppings(
   private static final double DROP = 1e-6;
 
   /** A difference, where it is, and how much of what is allowed it is. */
-  record Difference(String where, double value, double shareOfAllowed) {}
+  record Difference(String where, double third, double engine, double shareOfAllowed) {
+
+    /** Third view minus engine. */
+    double value() {
+      return third - engine;
+    }
+  }
 
   static TwoSteppings of(
       String scenario,
@@ -65,13 +70,13 @@ record TwoSteppings(
     }
   }
 
-  private static Difference level(String where, double engine, double third) {
-    return new Difference(where, third - engine, Math.abs(third - engine) / LEVEL);
+  static Difference level(String where, double engine, double third) {
+    return new Difference(where, third, engine, Math.abs(third - engine) / LEVEL);
   }
 
-  private static Difference water(String where, double engine, double third) {
+  static Difference water(String where, double engine, double third) {
     double allowed = Math.max(SHARE * Math.max(engine, third), DROP);
-    return new Difference(where, third - engine, Math.abs(third - engine) / allowed);
+    return new Difference(where, third, engine, Math.abs(third - engine) / allowed);
   }
 
   private static Difference worst(List<Difference> differences) {
@@ -82,21 +87,5 @@ record TwoSteppings(
 
   boolean agrees() {
     return level.shareOfAllowed() <= 1 && water.shareOfAllowed() <= 1;
-  }
-
-  /** A row of the report. */
-  String row() {
-    return String.format(
-        Locale.ROOT,
-        "| %s | `%s` | %.1f h | %.5f mm %s | %.4f mL %s | %.3f | %s |",
-        scenario,
-        failure,
-        until / 3600,
-        level.value() * 1e3,
-        level.where(),
-        water.value() * 1e6,
-        water.where(),
-        Math.max(level.shareOfAllowed(), water.shareOfAllowed()),
-        agrees() ? "" : "differs");
   }
 }
