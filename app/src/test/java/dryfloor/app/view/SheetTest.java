@@ -50,8 +50,7 @@ class SheetTest {
 
   private static HeadlessScreen withSumpChosen() {
     HeadlessScreen screen = HeadlessScreen.with("first-look/as-drawn.json");
-    Label stale = screen.find("stale-word", Label.class);
-    HeadlessScreen.waitUntil("failures are answered", () -> !stale.isVisible());
+    screen.waitForAnswers();
     Node picture = screen.find("picture", Node.class);
     HeadlessScreen.onScreen(
         () -> {
