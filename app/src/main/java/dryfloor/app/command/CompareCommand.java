@@ -3,12 +3,18 @@ package dryfloor.app.command;
 import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.app.paper.PaperFile;
+import dryfloor.app.paper.PaperSize;
+import dryfloor.app.paper.Papers;
 import dryfloor.app.report.CompareReport;
 import dryfloor.app.report.JsonChanges;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -27,8 +33,9 @@ import picocli.CommandLine.Parameters;
       "Exit codes: 0 nothing ends worse, 1 something ends worse, 2 a drawing is wrong,",
       "3 a failure of the new drawing has no answer.",
       "",
-      "Example:",
-      "  dryfloor compare shop-v1.json shop-v2.json"
+      "Examples:",
+      "  dryfloor compare shop-v1.json shop-v2.json",
+      "  dryfloor compare shop-v1.json shop-v2.json --to papers"
     })
 public final class CompareCommand implements Callable<Integer> {
 
@@ -44,6 +51,19 @@ public final class CompareCommand implements Callable<Integer> {
 
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
   private boolean json;
+
+  @Option(
+      names = "--to",
+      paramLabel = "FOLDER",
+      description = "Write it as a page and on sheets too, into this folder.")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(
+      names = "--paper",
+      paramLabel = "a4|letter",
+      converter = PaperSizeName.class,
+      description = "The sheets. Default: a4.")
+  private PaperSize paper = PaperSize.A4;
 
   @Mixin private Threads threads = new Threads();
 
@@ -74,10 +94,33 @@ public final class CompareCommand implements Callable<Integer> {
                     options.wording(now.installation()),
                     before.installation(),
                     workplace.surface().ink()));
+    if (folder.isPresent() && !write(folder.get(), before, now)) {
+      return ExitCode.BAD_INPUT;
+    }
     if (ExitCode.of(now.results()) == ExitCode.NO_ANSWER) {
       return ExitCode.NO_ANSWER;
     }
     return changes.worse().isEmpty() ? ExitCode.FLOOR_DRY : ExitCode.FLOOR_WET;
+  }
+
+  private boolean write(Path into, SweepResult before, SweepResult now) {
+    PaperFolder papers = new PaperFolder(into, present, workplace.surface());
+    try {
+      boolean written = true;
+      for (PaperFile page :
+          Papers.compared(
+              new Papers.Version(old, before),
+              new Papers.Version(present, now),
+              LocalDate.now(ZoneId.systemDefault()),
+              options.wording(now.installation()),
+              paper)) {
+        written &= papers.write(page);
+      }
+      return written;
+    } catch (IOException unreadable) {
+      workplace.surface().complain("dryfloor: a drawing can't be read any more\n");
+      return false;
+    }
   }
 
   /** The answers for a file; nothing where it has none, which is then told. */

@@ -24,6 +24,11 @@ public final class HtmlPages {
     return write("report.jte", Map.of("report", report, "style", PageStyle.page()));
   }
 
+  /** Two versions of a drawing as such a file. */
+  public static String of(Comparison comparison) {
+    return write("comparison.jte", Map.of("comparison", comparison, "style", PageStyle.page()));
+  }
+
   /** A page from a template and what stands in it. */
   static String write(String template, Map<String, Object> values) {
     TemplateOutput output = new StringOutput();

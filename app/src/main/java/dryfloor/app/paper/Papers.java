@@ -1,5 +1,6 @@
 package dryfloor.app.paper;
 
+import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
@@ -35,19 +36,42 @@ public final class Papers {
       Wording wording,
       SeverityScale severity)
       throws IOException {
-    return new Question(
-        sweep,
-        wording,
-        severity,
-        new Report.Drawing(
-            sweep.installation().name(),
-            String.valueOf(file.getFileName()),
-            Fingerprint.of(file),
-            date.toString(),
-            PROGRAM,
-            wording.amounts().hours(sweep.installation().conditions().away())),
-        marks);
+    return new Question(sweep, wording, severity, drawing(file, date, sweep, wording), marks);
   }
+
+  private static Report.Drawing drawing(
+      Path file, LocalDate date, SweepResult sweep, Wording wording) throws IOException {
+    return new Report.Drawing(
+        sweep.installation().name(),
+        String.valueOf(file.getFileName()),
+        Fingerprint.of(file),
+        date.toString(),
+        PROGRAM,
+        wording.amounts().hours(sweep.installation().conditions().away()));
+  }
+
+  /**
+   * Two versions of a drawing, failure by failure, as a page and on sheets of this size.
+   *
+   * @param wording of the new one
+   * @throws IOException if one of the files can't be read any more
+   */
+  public static List<PaperFile> compared(
+      Version old, Version present, LocalDate date, Wording wording, PaperSize size)
+      throws IOException {
+    Comparison comparison =
+        Comparison.of(
+            Changes.between(old.sweep(), present.sweep()),
+            drawing(old.file(), date, old.sweep(), wording),
+            drawing(present.file(), date, present.sweep(), wording),
+            wording);
+    return List.of(
+        new PaperFile(".compared.html", () -> text(HtmlPages.of(comparison))),
+        new PaperFile(".compared.pdf", () -> PdfPages.of(comparison, size)));
+  }
+
+  /** A version of a drawing in its file, and its answers. */
+  public record Version(Path file, SweepResult sweep) {}
 
   /** The files of these forms, on sheets of this size. */
   public static List<PaperFile> of(Question question, List<PaperForm> forms, PaperSize size) {

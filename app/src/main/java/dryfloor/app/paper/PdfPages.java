@@ -50,6 +50,13 @@ public final class PdfPages {
         HtmlPages.write("report.jte", Map.of("report", report, "style", PageStyle.sheets(size))));
   }
 
+  /** Two versions of a drawing on sheets of this size. */
+  public static byte[] of(Comparison comparison, PaperSize size) throws IOException {
+    return write(
+        HtmlPages.write(
+            "comparison.jte", Map.of("comparison", comparison, "style", PageStyle.sheets(size))));
+  }
+
   static byte[] write(String page) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (BatikSVGDrawer pictures = new BatikSVGDrawer()) {

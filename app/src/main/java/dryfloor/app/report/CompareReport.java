@@ -66,34 +66,17 @@ public final class CompareReport {
             Column.broken("failure", 44),
             Column.right("water on floors"),
             Column.right("least freeboard"));
+    ChangeWords words = new ChangeWords(wording);
     rows.forEach(
         change ->
             table.row(
-                turn(change),
-                FailureNames.name(change.now().failure(), wording.installation()),
-                water(change),
-                margin(change)));
+                turn(change), words.failure(change), words.water(change), words.freeboard(change)));
     lines.table(table);
   }
 
   private String turn(Changes.Change change) {
     String now = lines.ink().answer(Answer.of(change.now()));
     return change.isTurned() ? Answer.of(change.before()).word() + " → " + now : now;
-  }
-
-  /** How much more water reaches floors: "+34 L". */
-  private String water(Changes.Change change) {
-    return change.moreWater().stream()
-        .mapToObj(wording.amounts()::volumeChange)
-        .findFirst()
-        .orElse("");
-  }
-
-  private String margin(Changes.Change change) {
-    return change.moreMargin().stream()
-        .mapToObj(wording.amounts()::levelChange)
-        .findFirst()
-        .orElse("");
   }
 
   private void onlyOne() {

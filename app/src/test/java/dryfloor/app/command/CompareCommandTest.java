@@ -2,12 +2,19 @@ package dryfloor.app.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.app.paper.Fingerprint;
 import dryfloor.app.report.Ink;
 import dryfloor.model.file.InstallationFile;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -21,6 +28,8 @@ class CompareCommandTest {
       Path.of("..", "scenarios", "first-look", "as-drawn.json").toString();
   private static final String CORRECTED =
       Path.of("..", "scenarios", "first-look", "corrected.json").toString();
+
+  @TempDir private Path folder = Path.of("");
 
   private final StringWriter out = new StringWriter();
   private final StringWriter err = new StringWriter();
@@ -44,6 +53,20 @@ class CompareCommandTest {
         .allMatch(change -> change.get("now").asString().equals("WET"));
     assertThat(root.get("better")).isEmpty();
     assertThat(root.get("worse").get(0).get("moreWaterOnFloors_L").asDouble()).isPositive();
+  }
+
+  @Test
+  void theSameIsAPageAndSheetsWithTheFingerprintsOfBoth() throws IOException {
+    assertThat(run("compare", DRAWN, CORRECTED, "--to", folder.toString())).isZero();
+
+    String page = Files.readString(folder.resolve("corrected.compared.html"));
+    assertThat(page)
+        .contains("0 worse, 8 better, 41 the same", "WET → ◐ CAUGHT", "Least freeboard")
+        .contains(Fingerprint.of(Path.of(DRAWN)), Fingerprint.of(Path.of(CORRECTED)))
+        .doesNotContain("<script");
+    try (PDDocument sheets = Loader.loadPDF(folder.resolve("corrected.compared.pdf").toFile())) {
+      assertThat(new PDFTextStripper().getText(sheets)).contains("compared with", "CAUGHT");
+    }
   }
 
   @Test
