@@ -27,6 +27,7 @@ sealed interface Entry {
   enum Why {
     PLAIN_TAKES_TOO_LONG("the plain simulator was given up"),
     PLAIN_DOES_NOT_BALANCE("the plain simulator does not keep its water where pipes meet"),
+    PLAIN_KNOWS_NO_SEQUENCE("the plain simulator knows no events after the first"),
     ENGINE_HAS_NO_ANSWER("the engine gives no answer");
 
     private final String words;

@@ -53,6 +53,9 @@ final class TwoAnswers {
 
   private Entry failure(Failure failure) {
     String id = FailureNames.id(failure);
+    if (failure instanceof Failure.SequenceHappens) {
+      return new Entry.NotCompared(scenario, id, Entry.Why.PLAIN_KNOWS_NO_SEQUENCE);
+    }
     return switch (engine.answer(failure)) {
       case FailureResult.Answered answered -> compared(failure, id, answered.outcome());
       case FailureResult.Unanswered unanswered ->
