@@ -2,9 +2,11 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.StoryEvent;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The story as it is told: what happens over and over is told twice, and how often it goes on. */
@@ -14,6 +16,21 @@ public final class StoryDigest {
 
   /** Up to so many times are told one by one. */
   private static final int FEW = 4;
+
+  /** From without: these begin something new. */
+  private static final Set<StoryEvent.What> TURNS =
+      EnumSet.of(
+          StoryEvent.What.POWER_LOST,
+          StoryEvent.What.POWER_BACK,
+          StoryEvent.What.POURED,
+          StoryEvent.What.FAILS,
+          StoryEvent.What.PUT_RIGHT);
+
+  /** Later than this (s) a time is told without its seconds. */
+  private static final double LATE = 3600;
+
+  /** What comes sooner than this (s) happens at the same time. */
+  private static final double NEXT = 0.5;
 
   private final StorySentence sentence;
   private final Amounts amounts;
@@ -45,17 +62,26 @@ public final class StoryDigest {
     Map<Kind, List<StoryEvent>> alike = story.stream().collect(Collectors.groupingBy(Kind::of));
     Map<Kind, Integer> told = new HashMap<>();
     List<Told> moments = new ArrayList<>();
+    double turn = 0;
     for (StoryEvent event : story) {
+      turn = TURNS.contains(event.what()) ? event.time() : turn;
       List<StoryEvent> all = alike.getOrDefault(Kind.of(event), List.of());
       int number = told.merge(Kind.of(event), 1, Integer::sum);
       if (all.size() <= FEW || number <= TOLD) {
         boolean last = all.size() > FEW && number == TOLD;
         moments.add(
-            new Told(
-                event, amounts.time(event.time()), sentence.of(event), last ? further(all) : ""));
+            new Told(event, time(event, turn), sentence.of(event), last ? further(all) : ""));
       }
     }
     return onceForAll(moments);
+  }
+
+  /** Late times are rounded; what follows soon on a turn of events is told from there. */
+  private String time(StoryEvent event, double turn) {
+    double since = event.time() - turn;
+    return turn >= LATE && since >= NEXT && since < LATE
+        ? amounts.time(turn) + " + " + amounts.time(since)
+        : amounts.time(event.time());
   }
 
   /** A moment and how often it happens again. */

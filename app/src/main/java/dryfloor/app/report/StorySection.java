@@ -1,11 +1,13 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.outcome.Outcome;
+import java.util.List;
 
 /** The chain of events, each cause before its effect. */
 final class StorySection {
 
-  private static final int TIME_WIDTH = 13;
+  /** Characters for the time. */
+  private static final int LEAST = 13;
 
   private StorySection() {}
 
@@ -14,10 +16,12 @@ final class StorySection {
     if (outcome.story().isEmpty()) {
       lines.add("  Nothing that shows.");
     }
-    for (StoryDigest.Moment moment : new StoryDigest(wording).of(outcome.story())) {
-      String padding = " ".repeat(Math.max(1, TIME_WIDTH - moment.time().length()));
-      lines.paragraph(
-          padding + moment.time() + "  ", " ".repeat(TIME_WIDTH + 2), moment.sentence());
+    List<StoryDigest.Moment> moments = new StoryDigest(wording).of(outcome.story());
+    int width =
+        moments.stream().mapToInt(moment -> moment.time().length() + 1).reduce(LEAST, Math::max);
+    for (StoryDigest.Moment moment : moments) {
+      String padding = " ".repeat(width - moment.time().length());
+      lines.paragraph(padding + moment.time() + "  ", " ".repeat(width + 2), moment.sentence());
     }
   }
 }

@@ -48,6 +48,21 @@ class StoryDigestTest {
     assertThat(digest(cycles(4))).hasSize(8);
   }
 
+  @Test
+  void whatFollowsALatePowerCutIsToldInSecondsFromThere() {
+    double cut = 3 * 86_400;
+    List<StoryEvent> story =
+        List.of(
+            SampleOutcome.event(11, What.STARTS, "top-off-pump", "", -1),
+            SampleOutcome.event(cut, What.POWER_LOST, "plant-circuit", "", -1),
+            SampleOutcome.event(cut, What.STOPS, "return-pump", "", -1),
+            SampleOutcome.event(cut + 98, What.STOPS, "top-off-pump", "", -1),
+            SampleOutcome.event(cut + 7200, What.STARTS, "top-off-pump", "", -1));
+
+    assertThat(digest(story).stream().map(StoryDigest.Moment::time))
+        .containsExactly("11 s", "3 d", "3 d", "3 d + 1 min 38 s", "3 d 2 h");
+  }
+
   private static List<StoryEvent> cycles(int count) {
     return IntStream.range(0, count)
         .boxed()
