@@ -29,10 +29,16 @@ record Alone(
     effects = List.copyOf(effects);
   }
 
-  /** Every failure that the drawing does not switch off. */
+  /**
+   * Every failure that the drawing does not switch off and that is one failure: sequences are
+   * several already, each at its time, and are put together with nothing.
+   */
   static List<Alone> of(Inquiry inquiry, SweepResult sweep) {
     Optional<Influences> influences = Influences.of(inquiry);
-    return sweep.results().stream().flatMap(result -> of(inquiry, result, influences)).toList();
+    return sweep.results().stream()
+        .filter(result -> !(result.failure() instanceof Failure.SequenceHappens))
+        .flatMap(result -> of(inquiry, result, influences))
+        .toList();
   }
 
   private static Stream<Alone> of(

@@ -8,13 +8,19 @@ import java.util.List;
  * wet.
  *
  * @param pairs of every two failures, and every failure by itself
+ * @param failures how many were put together
  * @param sets the smallest first, within a size worst first
  * @param threes how many sets of three could be minimal, all their pairs being dry
  * @param simulated how many of them had to be simulated
  * @param unanswered sets of three without an answer; never counted as dry
  */
 public record CutSetResult(
-    PairResult pairs, List<CutSet> sets, int threes, int simulated, List<Open> unanswered) {
+    PairResult pairs,
+    int failures,
+    List<CutSet> sets,
+    int threes,
+    int simulated,
+    List<Open> unanswered) {
 
   public CutSetResult {
     sets = List.copyOf(sets);

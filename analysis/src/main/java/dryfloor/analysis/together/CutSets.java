@@ -93,7 +93,12 @@ public final class CutSets {
             .sorted(SMALLEST_THEN_WORST)
             .toList();
     return new CutSetResult(
-        new PairResult(Scope.EVERY_TWO, sweep, answers), sets, threes, simulated, unanswered);
+        new PairResult(Scope.EVERY_TWO, sweep, answers),
+        events.size(),
+        sets,
+        threes,
+        simulated,
+        unanswered);
   }
 
   /** What is told of sets that wet a floor. */

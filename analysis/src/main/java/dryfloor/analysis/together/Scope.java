@@ -4,7 +4,7 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureTraits;
 import java.util.Set;
 
-/** Which failures are put together. Sequences are several failures already and in no pair. */
+/** Which failures are put together. */
 public enum Scope {
 
   /** Each hidden failure with each event about power. */
@@ -18,9 +18,6 @@ public enum Scope {
 
   /** Whether two different failures are put together, in this order or the other. */
   boolean joins(Failure one, Failure other, Set<Failure> hidden) {
-    if (one instanceof Failure.SequenceHappens || other instanceof Failure.SequenceHappens) {
-      return false;
-    }
     boolean oneHidden = hidden.contains(one);
     boolean otherHidden = hidden.contains(other);
     return switch (this) {

@@ -14,6 +14,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.PipeByHand;
 import dryfloor.analysis.installation.Plan;
+import dryfloor.analysis.installation.ReservoirInABund;
 import dryfloor.analysis.installation.Trial;
 import dryfloor.model.Installation;
 import org.junit.jupiter.api.Test;
@@ -21,22 +22,13 @@ import org.junit.jupiter.api.Test;
 /**
  * A reservoir filled from the mains through a float valve that sticks open, worked out by hand.
  *
- * <pre>
- * Mains at 1.5 m with 3 bar; 2 m of 12 mm pipe to a free end at 1.25 m; float valve of Kv 0.4.
- *   head       300 000/(997.05 · 9.80665) + 0.25 = 30.932 m
- *   the valve  h = (Q/Kv)² · 10.197 m with Q in m³/h, in velocity heads of the pipe
- *              200 (3600 A/Kv)² = 200 (3600 · 1.13097e-4/0.4)² = 207.2
- *   flow       friction after Colebrook, ends 1.5: see PipeByHand; about 0.68 m³/h
- * The reservoir, 0.5 m² with its rim at 1000 mm, stands at the float's 800 mm: 100 L of headroom.
- * </pre>
+ * <p>What the mains bring and what the reservoir has room for is worked out in {@link
+ * ReservoirInABund}; here the reservoir mostly stands on the floor of the room.
  */
 class MainsFillByHandTest {
 
-  private static final double AWAY = 24 * 3600;
-  private static final double HEAD = 300_000 / (997.05 * 9.80665) + 0.25;
-  private static final double VALVE = 200 * Math.pow(3600 * Math.PI / 4 * 0.012 * 0.012 / 0.4, 2);
-  private static final double FLOW =
-      new PipeByHand(0.012, 2, 1.5e-6, 1.5 + VALVE, 0.8901e-3 / 997.05).flow(HEAD);
+  private static final double AWAY = ReservoirInABund.AWAY;
+  private static final double FLOW = ReservoirInABund.INFLOW;
 
   private static final Failure STUCK = new Failure.FloatValveStuckOpen("float");
 
@@ -88,7 +80,7 @@ class MainsFillByHandTest {
     Outcome day = Trial.after(withFloorDrain(0.01, AWAY), STUCK);
     Outcome half = Trial.after(withFloorDrain(0.01, AWAY / 2), STUCK);
 
-    double drained = new PipeByHand(0.01, 0.5, 1.5e-6, 1.5, 0.8901e-3 / 997.05).flow(0.551);
+    double drained = new PipeByHand(0.01, 0.5, 1.5e-6, 1.5, ReservoirInABund.VISCOSITY).flow(0.551);
     assertThat(day.verdict()).isEqualTo(Verdict.WET);
     assertThat((day.beyond() - half.beyond()) / (AWAY / 2))
         .isCloseTo(FLOW - drained, withPercentage(1));
@@ -97,21 +89,7 @@ class MainsFillByHandTest {
 
   @Test
   void aBasinWithADrainKeepsTheFloorDry() {
-    Installation installation =
-        room()
-            .drain("sewer", -0.5)
-            .basin("bund", box(1.6, 1, 0.15), "room")
-            .vessel("reservoir", box(1, 0.5, 1), v -> v.in("bund").raised(0.01).level(0.8).fresh())
-            .run("bund-drain", r -> r.fromLip("bund", 0).toDrain("sewer").bore(0.04).length(1))
-            .run(
-                "fill",
-                r ->
-                    r.fromSupply("mains")
-                        .to("reservoir", 1.24)
-                        .bore(0.012)
-                        .length(2)
-                        .floatValve("float", 1, 0.4, "reservoir", 0.8, 0.05))
-            .draw();
+    Installation installation = ReservoirInABund.drainedThrough(0.04).draw();
 
     Outcome outcome = Trial.after(installation, STUCK);
 
@@ -143,7 +121,7 @@ class MainsFillByHandTest {
   }
 
   private static Plan reservoirRoom() {
-    return room()
+    return ReservoirInABund.room()
         .vessel("reservoir", box(1, 0.5, 1), v -> v.in("room").level(0.8).fresh())
         .run(
             "fill",
@@ -153,13 +131,5 @@ class MainsFillByHandTest {
                     .bore(0.012)
                     .length(2)
                     .floatValve("float", 1, 0.4, "reservoir", 0.8, 0.05));
-  }
-
-  private static Plan room() {
-    return Plan.of("Reservoir room")
-        .away(AWAY)
-        .storey("ground", 0)
-        .floor("room", 12)
-        .mains("mains", 1.5, 300_000);
   }
 }

@@ -44,10 +44,7 @@ public final class CutSetsReport {
 
   private void head() {
     lines.add(lines.ink().heading(wording.installation().name()));
-    long failures =
-        found.pairs().alone().results().stream()
-            .filter(result -> Answer.of(result) != Answer.SKIPPED)
-            .count();
+    int failures = found.failures();
     if (found.sets().isEmpty()) {
       lines.paragraph("", "No three of " + failures + " failures are known to wet a floor.");
     } else {

@@ -205,7 +205,7 @@ final class Desk implements Analyst {
   public CutSetResult cutSets(Installation installation, int threads, Progress progress)
       throws BaselineProblem {
     PairResult pairs = pairs(installation, Scope.EVERY_TWO, threads, progress);
-    return new CutSetResult(pairs, cutSets, 9, 5, openSets);
+    return new CutSetResult(pairs, results.size(), cutSets, 9, 5, openSets);
   }
 
   @Override
