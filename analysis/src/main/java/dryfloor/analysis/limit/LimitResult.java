@@ -22,7 +22,7 @@ public record LimitResult(SweepResult today, List<LimitAnswer> answers) {
    * The single changes that mend this failure without harm elsewhere, the smallest first, measured
    * by the values that were looked at.
    */
-  public List<SingleChange> mends(Failure failure) {
+  public List<SingleChange.Moved> mends(Failure failure) {
     return answers.stream()
         .filter(LimitAnswer.Found.class::isInstance)
         .map(LimitAnswer.Found.class::cast)
@@ -30,9 +30,20 @@ public record LimitResult(SweepResult today, List<LimitAnswer> answers) {
             found ->
                 found.mends().stream()
                     .filter(mend -> mend.failure().equals(failure))
-                    .map(mend -> SingleChange.of(found, mend)))
-        .sorted(Comparator.comparingDouble(SingleChange::share))
+                    .map(mend -> nearest(found.property(), found.scale(), mend)))
+        .sorted(Comparator.comparingDouble(SingleChange.Moved::share))
         .toList();
+  }
+
+  private static SingleChange.Moved nearest(Property property, Scale scale, Mend mend) {
+    double nearest = mend.ranges().getFirst().from();
+    for (SafeRange range : mend.ranges()) {
+      double value = Math.clamp(scale.today(), range.from(), range.to());
+      if (Math.abs(value - scale.today()) < Math.abs(nearest - scale.today())) {
+        nearest = value;
+      }
+    }
+    return SingleChange.Moved.of(property, scale, nearest);
   }
 
   /** The failures that wet a floor today or have no answer, worst first. */

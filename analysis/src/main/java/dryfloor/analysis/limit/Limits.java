@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** Finds how far what a user may choose can be changed before a floor gets wet. */
@@ -63,6 +65,37 @@ public final class Limits {
                     Optional.ofNullable(answers[i])
                         .orElseGet(() -> limits.cancelled(properties.get(i))))
             .toList());
+  }
+
+  /**
+   * What mends the failures that wet a floor today, or have no answer, worst first, the least
+   * change first: the numbers among the limits, and what may be added. Changes with which a pump
+   * moves no water any more are no mends, whatever they leave dry.
+   *
+   * @param numbers how many changes of numbers to look into for each failure, the least first
+   * @param wanted which additions are asked for
+   * @param threads to use; the answers do not depend on it
+   * @param progress told of the changes that were tried, failure by failure
+   * @throws CancellationException if {@code progress} ended it
+   */
+  public static List<Remedy> remedies(
+      LimitResult limits,
+      int numbers,
+      Predicate<SingleChange> wanted,
+      int threads,
+      Progress progress) {
+    return limits.wrongToday().stream()
+        .flatMap(
+            failure ->
+                Mends.withAdditions(
+                    limits.today(),
+                    failure,
+                    limits.mends(failure).stream().limit(numbers).toList(),
+                    wanted,
+                    threads,
+                    progress)
+                    .stream())
+        .toList();
   }
 
   /**
@@ -120,13 +153,17 @@ public final class Limits {
 
   /** Whether a level goes back to where it settles today when it is filled a little more. */
   private Optional<LimitAnswer> held(Property property) {
+    return held(choices, property, today, progress::cancelled);
+  }
+
+  static Optional<LimitAnswer> held(
+      Choices choices, Property property, SweepResult today, BooleanSupplier cancelled) {
     if (!(property instanceof Property.RunningLevel level)) {
       return Optional.empty();
     }
     Scale scale = choices.scale(property);
     double more = FILLED * scale.step();
-    Trial filled =
-        Trial.of(choices, property, scale.today() + more, today.normal(), progress::cancelled);
+    Trial filled = Trial.of(choices, property, scale.today() + more, today.normal(), cancelled);
     double settled = Trial.settled(level, today.normal());
     return filled
         .inquiry()
