@@ -95,7 +95,9 @@ final class Costs {
 
   /** For each vessel the failure after which it is left with least, if that is less than before. */
   private void addLosses(List<Cost> costs) {
-    for (Outcome.VesselOutcome vessel : before.normal().vessels()) {
+    List<Outcome.VesselOutcome> filled =
+        before.normal().vessels().stream().filter(v -> v.volumeAfter() >= LITRE).toList();
+    for (Outcome.VesselOutcome vessel : filled) {
       Optional<Cost.LosesMore> worst = Optional.empty();
       for (FailureResult result : now.results()) {
         Optional<Cost.LosesMore> here = loss(vessel, result);

@@ -1,5 +1,6 @@
 package dryfloor.analysis.limit;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
@@ -13,7 +14,6 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /** Finds how far what a user may choose can be changed before a floor gets wet. */
@@ -24,6 +24,9 @@ public final class Limits {
 
   /** By so many steps a level is filled higher to see whether it stays (mm). */
   private static final int FILLED = 5;
+
+  /** So many changes of numbers are looked into for each failure that they mend. */
+  private static final int NUMBERS = 4;
 
   private final Choices choices;
   private final SweepResult today;
@@ -41,7 +44,8 @@ public final class Limits {
   }
 
   /**
-   * Finds the limits of these properties.
+   * Finds the limits of these properties, and what mends the failures that wet a floor today: the
+   * numbers among them, and where all properties are asked about also what may be added.
    *
    * @param threads to use; the answers do not depend on it
    * @param progress told of failures first, then of properties
@@ -54,48 +58,65 @@ public final class Limits {
     Inquiry inquiry = Inquiry.of(installation, progress::cancelled);
     SweepResult today = Sweep.everyFailure(inquiry, threads, progress);
     Limits limits = new Limits(installation, today, progress);
-    LimitAnswer[] answers = new LimitAnswer[properties.size()];
-    Team.share(
-        answers.length, threads, progress, i -> answers[i] = limits.answer(properties.get(i)));
-    return new LimitResult(
-        today,
-        IntStream.range(0, answers.length)
-            .mapToObj(
-                i ->
-                    Optional.ofNullable(answers[i])
-                        .orElseGet(() -> limits.cancelled(properties.get(i))))
-            .toList());
+    LimitResult found = new LimitResult(today, of(today, properties, threads, progress), List.of());
+    boolean whole = properties.containsAll(limits.choices.all());
+    return new LimitResult(today, found.answers(), limits.remedies(found, whole, threads));
   }
 
   /**
-   * What mends the failures that wet a floor today, or have no answer, worst first, the least
-   * change first: the numbers among the limits, and what may be added. Changes with which a pump
-   * moves no water any more are no mends, whatever they leave dry.
+   * Finds the limits of these properties of a drawing whose failures are answered, and no more.
    *
-   * @param numbers how many changes of numbers to look into for each failure, the least first
-   * @param wanted which additions are asked for
    * @param threads to use; the answers do not depend on it
-   * @param progress told of the changes that were tried, failure by failure
+   * @param progress told of properties
+   * @return one for each property, in their order
+   */
+  public static List<LimitAnswer> of(
+      SweepResult today, List<Property> properties, int threads, Progress progress) {
+    Limits limits = new Limits(today.installation(), today, progress);
+    LimitAnswer[] answers = new LimitAnswer[properties.size()];
+    Team.share(
+        answers.length, threads, progress, i -> answers[i] = limits.answer(properties.get(i)));
+    return IntStream.range(0, answers.length)
+        .mapToObj(
+            i ->
+                Optional.ofNullable(answers[i])
+                    .orElseGet(() -> limits.cancelled(properties.get(i))))
+        .toList();
+  }
+
+  /**
+   * Finds everything that mends one failure, and no limits.
+   *
+   * @param threads to use; the answers do not depend on it
+   * @param progress told of failures first, then of changes
+   * @throws BaselineProblem if the installation spills or never settles when all is well
    * @throws CancellationException if {@code progress} ended it
    */
-  public static List<Remedy> remedies(
-      LimitResult limits,
-      int numbers,
-      Predicate<SingleChange> wanted,
-      int threads,
-      Progress progress) {
-    return limits.wrongToday().stream()
-        .flatMap(
-            failure ->
-                Mends.withAdditions(
-                    limits.today(),
-                    failure,
-                    limits.mends(failure).stream().limit(numbers).toList(),
-                    wanted,
-                    threads,
-                    progress)
-                    .stream())
-        .toList();
+  public static LimitResult mends(
+      Installation installation, Failure failure, int threads, Progress progress)
+      throws BaselineProblem {
+    SweepResult today = Sweep.everyFailure(installation, threads, progress);
+    return new LimitResult(today, List.of(), Mends.of(today, failure, threads, progress));
+  }
+
+  /** What was found to mend each failure that wets a floor today, and what may be added. */
+  private List<Remedy> remedies(LimitResult limits, boolean additions, int threads) {
+    try {
+      return limits.wrongToday().stream()
+          .flatMap(
+              failure ->
+                  Mends.withAdditions(
+                      today,
+                      failure,
+                      limits.mends(failure).stream().limit(NUMBERS).toList(),
+                      additions,
+                      threads,
+                      progress)
+                      .stream())
+          .toList();
+    } catch (CancellationException cancelled) {
+      return List.of();
+    }
   }
 
   /**

@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /** Finds single changes that mend a failure without harm elsewhere, the least first. */
@@ -55,21 +54,21 @@ public final class Mends {
    * What may be added against a failure, and what else was found to mend it.
    *
    * @param found changes that mend it already, whose costs are to be known
-   * @param wanted which additions are asked for
+   * @param additions whether to look for them
    */
   static List<Remedy> withAdditions(
       SweepResult today,
       Failure failure,
       List<SingleChange.Moved> found,
-      Predicate<SingleChange> wanted,
+      boolean additions,
       int threads,
       Progress progress) {
     Mends mends = new Mends(today, failure, progress);
     List<Supplier<Optional<Remedy>>> tasks = new ArrayList<>();
     found.forEach(change -> tasks.add(() -> mends.firstOf(List.of(change))));
-    mends.ladders().stream()
-        .filter(ladder -> wanted.test(ladder.getFirst()))
-        .forEach(ladder -> tasks.add(() -> mends.firstOf(ladder)));
+    if (additions) {
+      mends.ladders().forEach(ladder -> tasks.add(() -> mends.firstOf(ladder)));
+    }
     return share(tasks, threads, progress);
   }
 

@@ -215,7 +215,6 @@ class MendsByHandTest {
     assertThat(mends(house, POWER_LOST))
         .extracting(Remedy::change)
         .noneMatch(
-            change ->
-                change instanceof SingleChange.Moved moved && moved.property().equals(speed));
+            change -> change instanceof SingleChange.Moved moved && moved.property().equals(speed));
   }
 }
