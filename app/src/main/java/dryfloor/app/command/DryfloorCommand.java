@@ -20,17 +20,18 @@ import picocli.CommandLine.Command;
       "  dryfloor new -o shop.json                    write a drawing to begin with",
       "  dryfloor check shop.json                     every failure, worst first",
       "  dryfloor tell shop.json power-lost.building  one failure in full",
-      "  dryfloor pairs shop.json                     which two failures wet a floor together",
-      "  dryfloor sets shop.json                      the same with up to three failures",
+      "  dryfloor pairs shop.json                     two failures that wet a floor",
+      "  dryfloor sets shop.json                      the same, up to three at once",
       "  dryfloor limits shop.json --of sump          how high, how low, how big",
       "  dryfloor away shop.json 3d 14d               the worst while nobody is there",
-      "  dryfloor warnings shop.json                  what rules and practice have against it",
+      "  dryfloor warnings shop.json                  what rules and practice say",
       "  dryfloor draw shop.json power-lost.building  a picture, before and after",
-      "  dryfloor report shop.json                    papers for owner, insurer, installer, service",
+      "  dryfloor report shop.json                    papers for owner and insurer",
       "  dryfloor compare old.json new.json           what ends better, worse, the same",
       "  dryfloor view shop.json                      the same in a window",
       "",
-      "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory (256m without);",
+      "NO_COLOR=1 turns colours off; DRYFLOOR_MEMORY=1g lets it take so much memory",
+      "(256m without);",
       "DRYFLOOR_TRACE=1 shows where in the program an error arose."
     })
 public final class DryfloorCommand {

@@ -24,13 +24,12 @@ import picocli.CommandLine.Parameters;
 /** Tells how far things can be changed. */
 @Command(
     name = "limits",
-    description =
-        "Tell how high, how low, how big: how far each thing can be changed, one at a time.",
+    description = "Tell how far each thing can be changed: how high, how low, how big.",
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Exit codes: 0 a limit is told, 2 the drawing is wrong or nothing fits --of, 3 a search was",
-      "not finished.",
+      "Exit codes: 0 a limit is told, 2 the drawing is wrong or nothing fits --of,",
+      "3 a search was not finished.",
       "",
       "Examples:",
       "  dryfloor limits shop.json",

@@ -59,7 +59,7 @@ final class OneDrawing {
     try {
       return asked.answer(installation);
     } catch (BaselineProblem problem) {
-      return refuse(List.of(BaselineComplaint.of(installation, problem)));
+      return refuse(workplace.drawings().placed(file, BaselineComplaint.of(installation, problem)));
     }
   }
 

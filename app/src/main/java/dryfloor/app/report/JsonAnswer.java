@@ -53,6 +53,11 @@ public final class JsonAnswer {
     }
   }
 
+  /** A file whose drawing may be sound, and why there is no answer for it. */
+  public void unanswered(Path file, String reason) {
+    drawings.addObject().put("file", file.toString()).put("noAnswer", reason);
+  }
+
   /** The answers for a file. */
   public void answered(
       Path file, Wording wording, Optional<Outcome> normal, List<FailureResult> results) {

@@ -12,6 +12,8 @@
  * statement          what the answer is and is not
  * drawings[]         one for each file, in the order asked for
  *   file             as it was given
+ *   noAnswer         why there is none for the whole drawing, which may be sound (too large for the
+ *                    memory); then nothing else
  *   problems[]       why there is no answer: line and column (from 1; 0 for the file as a whole), path,
  *                    message, remedy; then nothing else
  *   installation     its name

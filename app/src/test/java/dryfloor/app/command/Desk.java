@@ -110,7 +110,8 @@ final class Desk implements Analyst {
   Desk spillsWhenAllIsWell() {
     problem =
         Optional.of(
-            new BaselineProblem("the display spills; lower it", Optional.of(SampleOutcome.wet())));
+            new BaselineProblem(
+                "the display spills; lower it", Optional.of(SampleOutcome.wet()), "display"));
     return this;
   }
 
