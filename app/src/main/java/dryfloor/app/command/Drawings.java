@@ -46,7 +46,8 @@ final class Drawings {
           file, "there is no such file", "check its name; 'dryfloor new' writes one to begin with");
     }
     return switch (reader.read(file)) {
-      case Reading.Read read -> new Loaded.Drawing(file, read.installation(), read.warnings());
+      case Reading.Read read ->
+          new Loaded.Drawing(file, read.installation(), read.warnings(), read.uncertain());
       case Reading.Rejected rejected -> new Loaded.Refused(file, rejected.problems());
     };
   }
