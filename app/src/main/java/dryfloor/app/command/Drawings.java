@@ -47,7 +47,8 @@ final class Drawings {
           file, "there is no such file", "check its name; 'dryfloor new' writes one to begin with");
     }
     return switch (reader.read(file, installation -> List.of())) {
-      case Reading.Read read -> new Loaded.Drawing(file, read.installation(), read.warnings());
+      case Reading.Read read ->
+          new Loaded.Drawing(file, read.installation(), read.warnings(), read.uncertain());
       case Reading.Rejected rejected -> new Loaded.Refused(file, rejected.problems());
     };
   }

@@ -24,6 +24,7 @@ import picocli.CommandLine.Command;
       "  dryfloor sets shop.json                      the same, up to three at once",
       "  dryfloor limits shop.json --of sump          how high, how low, how big",
       "  dryfloor away shop.json 3d 14d               the worst while nobody is there",
+      "  dryfloor bands shop.json                     how bad, how good, by tolerances",
       "  dryfloor warnings shop.json                  what rules and practice say",
       "  dryfloor draw shop.json power-lost.building  a picture, before and after",
       "  dryfloor report shop.json                    papers for owner and insurer",
