@@ -11,8 +11,6 @@ import dryfloor.model.file.UncertainDrawing;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -59,13 +57,13 @@ public final class BandsCommand implements Callable<Integer> {
       description =
           "Run so many points between the ends too, by chance, and tell at how many every floor"
               + " stays dry.")
-  private OptionalInt samples = OptionalInt.empty();
+  private Optional<Integer> samples = Optional.empty();
 
   @Option(
       names = "--seed",
       paramLabel = "S",
       description = "A whole number; the same one gives the same samples. Default: 1.")
-  private OptionalLong seed = OptionalLong.empty();
+  private Optional<Long> seed = Optional.empty();
 
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
   private boolean json;
@@ -95,13 +93,13 @@ public final class BandsCommand implements Callable<Integer> {
       }
       return Optional.empty();
     }
-    int number = samples.getAsInt();
+    int number = samples.get();
     if (number < 1 || number > MOST_SAMPLES) {
       throw new ParameterException(
           spec.commandLine(),
           "'" + number + "' samples; it can be from 1 to " + MOST_SAMPLES + ", such as 500");
     }
-    return Optional.of(new Sampling(number, seed.orElse(1)));
+    return Optional.of(new Sampling(number, seed.orElse(1L)));
   }
 
   private ExitCode answer(

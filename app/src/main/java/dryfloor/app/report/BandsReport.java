@@ -11,16 +11,23 @@ import dryfloor.analysis.failure.FailureNames;
 import dryfloor.app.report.TextTable.Column;
 import dryfloor.model.file.UncertainValue;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 
 /** How bad and how good every failure can be where not everything is known exactly. */
 public final class BandsReport {
 
   /** Names are broken at these widths, so that figures keep their columns. */
-  private static final int FAILURE = 34;
+  private static final int FAILURE = 30;
 
-  private static final int VALUE = 26;
+  private static final int VALUE = 22;
+
+  /** Half a millimetre, which no tape shows (m). */
+  private static final double LEAST_MARGIN = 5e-4;
 
   private final BandResult bands;
   private final Wording wording;
@@ -141,17 +148,22 @@ public final class BandsReport {
     row.add(range(band.onFloors(), wording.amounts()::tabled));
     row.add(range(band.margin(), wording.amounts()::level));
     bands.sampled().ifPresent(some -> row.add(Integer.toString(some.dryAfter(band.failure()))));
-    row.add(band.most().map(most -> matters(band, most)).orElse("none alone"));
+    row.add(band.most().filter(this::isTold).map(most -> words.name(most.value())).orElse("none"));
     return row;
   }
 
   /** A value that changes less than anybody could read off does not matter. */
-  private String matters(Band band, Swing most) {
-    boolean told =
-        most.verdicts() > 0
-            || wording.amounts().isWorthTelling(most.onFloors())
-            || !same(band.margin(), wording.amounts()::level);
-    return told ? words.name(most.value()) : "none";
+  private boolean isTold(Swing swing) {
+    return swing.verdicts() > 0
+        || wording.amounts().isWorthTelling(swing.onFloors())
+        || swing.margin() >= LEAST_MARGIN;
+  }
+
+  private Set<Integer> told(Band band) {
+    return band.swings().stream()
+        .filter(this::isTold)
+        .map(Swing::value)
+        .collect(Collectors.toSet());
   }
 
   private static String range(Range range, DoubleFunction<String> amount) {
@@ -168,26 +180,32 @@ public final class BandsReport {
   }
 
   private void open() {
-    List<Band> open = bands.bands().stream().filter(Band::isOpen).toList();
-    if (!open.isEmpty()) {
+    Map<String, List<String>> same = new LinkedHashMap<>();
+    bands.bands().stream()
+        .filter(Band::isOpen)
+        .forEach(
+            band ->
+                same.computeIfAbsent(hangsOn(band), first -> new ArrayList<>())
+                    .add(FailureNames.name(band.failure(), wording.installation())));
+    if (!same.isEmpty()) {
       lines.heading("Where the floor hangs on what is not known");
-      for (Band band : open) {
-        lines.paragraph(
-            "  ",
-            "    ",
-            FailureNames.name(band.failure(), wording.installation())
-                + ": "
-                + worst(band)
-                + " where "
-                + words.where(band.worst().point(), band)
-                + "; every floor dry where "
-                + words.where(band.best().point(), band)
-                + "; as drawn: "
-                + answer(band.drawn()).word()
-                + ".");
-      }
+      same.forEach(
+          (where, names) -> lines.paragraph("  ", "    ", String.join("; ", names) + ": " + where));
     }
     doubts();
+  }
+
+  private String hangsOn(Band band) {
+    boolean alone = band.swings().stream().anyMatch(swing -> swing.verdicts() > 0);
+    return worst(band)
+        + " where "
+        + words.where(band.worst().point(), told(band))
+        + "; every floor dry where "
+        + words.where(band.best().point(), told(band))
+        + "; as drawn: "
+        + answer(band.drawn()).word()
+        + "."
+        + (alone ? "" : " No value does that alone.");
   }
 
   private String worst(Band band) {
@@ -229,7 +247,7 @@ public final class BandsReport {
                       + count(asked(some), "sample")
                       + " (seed "
                       + some.sampling().seed()
-                      + ") no single failure wets a floor: "
+                      + ") every floor stays dry whatever single thing fails: "
                       + percent(some)
                       + " %. Each value lay anywhere between its ends, every place being as likely as"
                       + " any other; nobody knows whether it is, so this is a share of samples, not a"

@@ -1,14 +1,11 @@
 package dryfloor.app.report;
 
-import dryfloor.analysis.band.Band;
 import dryfloor.analysis.band.Point;
-import dryfloor.analysis.band.Swing;
 import dryfloor.model.file.UncertainValue;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** What uncertain values are called, and where they are at a point. */
@@ -70,21 +67,20 @@ final class UncertainWords {
   }
 
   /**
-   * Where the values are that matter to a failure at a point: "the level of the sump is 235 mm";
-   * all that are not as drawn if none matters alone.
+   * Where these values are at a point: "the level of the sump is 235 mm"; all that are not as drawn
+   * if none of these is elsewhere.
    */
-  String where(Point point, Band band) {
-    Set<Integer> mattering =
-        band.swings().stream().filter(Swing::matters).map(Swing::value).collect(Collectors.toSet());
-    return where(point, mattering);
+  String where(Point point, Set<Integer> mattering) {
+    boolean any = mattering.stream().anyMatch(i -> point.shares().get(i) != 0);
+    return listed(point, any ? mattering : Set.of());
   }
 
   /** Where all values are that are not as drawn. */
   String where(Point point) {
-    return where(point, Set.of());
+    return listed(point, Set.of());
   }
 
-  private String where(Point point, Set<Integer> mattering) {
+  private String listed(Point point, Set<Integer> mattering) {
     List<String> places =
         IntStream.range(0, values.size())
             .filter(i -> point.shares().get(i) != 0)

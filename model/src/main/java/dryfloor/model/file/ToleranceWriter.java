@@ -9,7 +9,10 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Puts tolerances behind the quantities of a sheet that is otherwise written. */
+/**
+ * Puts tolerances behind the quantities of a sheet that is otherwise written. That of a quantity
+ * which is not drawn any more (the upper points of a table whose rim was lowered) is gone with it.
+ */
 final class ToleranceWriter {
 
   private static final Pattern STEP = Pattern.compile("([A-Za-z]+)|\\[(\\d+)]");
@@ -27,11 +30,7 @@ final class ToleranceWriter {
     DrawnIds.lists().forEach(list -> enter(root.fields().getOrDefault(list, NOTHING)));
   }
 
-  /**
-   * Puts them all in.
-   *
-   * @throws IllegalArgumentException if one belongs to nothing that is written
-   */
+  /** Puts them all in. */
   static Sheet write(Sheet root, List<Tolerance> tolerances) {
     ToleranceWriter writer = new ToleranceWriter(root);
     tolerances.forEach(writer::write);
@@ -56,15 +55,9 @@ final class ToleranceWriter {
       holder = step(holder, steps);
     }
     Object exact = step(holder, steps);
-    if (!(exact instanceof String || exact instanceof Number)) {
-      throw new IllegalArgumentException(
-          "the tolerance of '"
-              + tolerance.field()
-              + "' in '"
-              + tolerance.of()
-              + "' belongs to nothing that is written");
+    if (exact instanceof String || exact instanceof Number) {
+      replace(holder, steps, UncertainText.with(tolerance.spread(), exact.toString()));
     }
-    replace(holder, steps, UncertainText.with(tolerance.spread(), exact.toString()));
   }
 
   private static Object step(Object from, Matcher step) {
