@@ -57,19 +57,8 @@ public final class CheckReport {
                         + ": "
                         + new VerdictSentence(wording).explanation(worst.outcome())));
     normal();
-    tolerances();
+    AsDrawn.sentence(wording.installation()).ifPresent(text -> lines.paragraph("", text));
     lines.blank();
-  }
-
-  private void tolerances() {
-    int number = wording.installation().tolerances().size();
-    if (number > 0) {
-      lines.paragraph(
-          "",
-          (number == 1 ? "1 quantity carries" : number + " quantities carry")
-              + " a tolerance, but this is for the values as drawn: 'dryfloor bands FILE' tells how"
-              + " bad and how good it can be.");
-    }
   }
 
   private void normal() {
