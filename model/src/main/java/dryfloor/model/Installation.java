@@ -25,6 +25,8 @@ import java.util.stream.Stream;
  * @param name what people call it
  * @param conditions water temperature, unattended time and what else holds for the whole
  * @param failureSettings what the user says about failures
+ * @param tolerances which of its quantities are known within limits only; everything else here is
+ *     the value that is drawn
  */
 public record Installation(
     String name,
@@ -40,7 +42,8 @@ public record Installation(
     List<CirculationPump> circulationPumps,
     List<Circuit> circuits,
     List<Control> controls,
-    FailureSettings failureSettings) {
+    FailureSettings failureSettings,
+    List<Tolerance> tolerances) {
 
   public Installation {
     storeys = List.copyOf(storeys);
@@ -54,6 +57,41 @@ public record Installation(
     circulationPumps = List.copyOf(circulationPumps);
     circuits = List.copyOf(circuits);
     controls = List.copyOf(controls);
+    tolerances = List.copyOf(tolerances);
+  }
+
+  /** An installation of which everything is known. */
+  public Installation(
+      String name,
+      Conditions conditions,
+      List<Storey> storeys,
+      List<Floor> floors,
+      List<Vessel> vessels,
+      List<Weir> weirs,
+      List<Junction> junctions,
+      List<Supply> supplies,
+      List<Drain> drains,
+      List<Run> runs,
+      List<CirculationPump> circulationPumps,
+      List<Circuit> circuits,
+      List<Control> controls,
+      FailureSettings failureSettings) {
+    this(
+        name,
+        conditions,
+        storeys,
+        floors,
+        vessels,
+        weirs,
+        junctions,
+        supplies,
+        drains,
+        runs,
+        circulationPumps,
+        circuits,
+        controls,
+        failureSettings,
+        List.of());
   }
 
   /** Every element, in the order of the drawing. */
@@ -143,12 +181,38 @@ public record Installation(
         circulationPumps,
         circuits,
         other,
-        failureSettings);
+        failureSettings,
+        tolerances);
   }
 
   /** The same installation with something else said about its failures. */
   public Installation withFailureSettings(FailureSettings other) {
     return with(name, conditions, vessels, weirs, junctions, runs, circuits, other);
+  }
+
+  /** The same installation with other things said about what is not known exactly. */
+  public Installation withTolerances(List<Tolerance> other) {
+    return new Installation(
+        name,
+        conditions,
+        storeys,
+        floors,
+        vessels,
+        weirs,
+        junctions,
+        supplies,
+        drains,
+        runs,
+        circulationPumps,
+        circuits,
+        controls,
+        failureSettings,
+        other);
+  }
+
+  /** Whether this field of the element or part with this id is known within limits only. */
+  public boolean isUncertain(String id, String field) {
+    return tolerances.stream().anyMatch(t -> t.of().equals(id) && t.field().equals(field));
   }
 
   private Installation with(
@@ -174,6 +238,7 @@ public record Installation(
         circulationPumps,
         someCircuits,
         controls,
-        someSettings);
+        someSettings,
+        tolerances);
   }
 }

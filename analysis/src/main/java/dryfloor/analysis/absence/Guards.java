@@ -45,8 +45,10 @@ final class Guards {
       case Control.Timer timer -> Optional.of(new Failure.TimerDoesNotAct(timer.id()));
       case Control.LevelSwitch level ->
           switch (level.action()) {
-            case STOPS_WHEN_HIGH -> Optional.of(new Failure.LevelSwitchStuckLow(level.id()));
-            case STOPS_WHEN_LOW -> Optional.of(new Failure.LevelSwitchStuckHigh(level.id()));
+            case STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH ->
+                Optional.of(new Failure.LevelSwitchStuckLow(level.id()));
+            case STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW ->
+                Optional.of(new Failure.LevelSwitchStuckHigh(level.id()));
             case FILLS, EMPTIES -> Optional.empty();
           };
       case Control.HandSwitch hand -> Optional.empty();

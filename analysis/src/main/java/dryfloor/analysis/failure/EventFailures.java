@@ -26,7 +26,7 @@ public final class EventFailures {
   }
 
   /** What is wrong with the failures that events name, and what would be right. */
-  public static List<Finding> check(Installation installation) {
+  static List<Finding> check(Installation installation) {
     FailureSettings settings = installation.failureSettings();
     if (settings.sequences().isEmpty()) {
       return List.of();
@@ -109,7 +109,11 @@ public final class EventFailures {
         : Optional.empty();
   }
 
-  /** Failures of the same kind or with the same component, if there are any. */
+  /** Failures of this drawing of the same kind or with the same component, if there are any. */
+  static String alike(Installation installation, String id) {
+    return new EventFailures(installation).alike(id);
+  }
+
   private String alike(String id) {
     List<String> words = List.of(id.split("\\.", -1));
     List<String> alike =

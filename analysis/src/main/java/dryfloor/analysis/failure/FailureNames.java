@@ -139,8 +139,8 @@ public final class FailureNames {
     return switch (names.action(id)) {
       case FILLS -> "stuck calling for water";
       case EMPTIES -> "stuck and never calls for emptying";
-      case STOPS_WHEN_HIGH -> "stuck and does not see high water";
-      case STOPS_WHEN_LOW -> "stuck as if the water were low";
+      case STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH -> "stuck and does not see high water";
+      case STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW -> "stuck as if the water were low";
     };
   }
 
@@ -148,8 +148,8 @@ public final class FailureNames {
     return switch (names.action(id)) {
       case FILLS -> "stuck satisfied";
       case EMPTIES -> "stuck calling for emptying";
-      case STOPS_WHEN_HIGH -> "stuck as if the water were high";
-      case STOPS_WHEN_LOW -> "stuck and does not see low water";
+      case STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH -> "stuck as if the water were high";
+      case STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW -> "stuck and does not see low water";
     };
   }
 }

@@ -104,8 +104,8 @@ final class HiddenFailures {
                     && switch (levelSwitch.action()) {
                       case FILLS -> true;
                       case EMPTIES -> true;
-                      case STOPS_WHEN_HIGH -> false;
-                      case STOPS_WHEN_LOW -> false;
+                      case STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH -> false;
+                      case STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW -> false;
                     });
   }
 
@@ -115,8 +115,8 @@ final class HiddenFailures {
     return switch (levelSwitch.action()) {
       case FILLS -> false;
       case EMPTIES -> drawing.isDryPlace(levelSwitch.vessel());
-      case STOPS_WHEN_HIGH -> true;
-      case STOPS_WHEN_LOW -> false;
+      case STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH -> true;
+      case STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW -> false;
     };
   }
 
@@ -125,8 +125,8 @@ final class HiddenFailures {
     return switch (drawing.element(LevelSwitch.class, id).action()) {
       case FILLS -> false;
       case EMPTIES -> false;
-      case STOPS_WHEN_HIGH -> false;
-      case STOPS_WHEN_LOW -> true;
+      case STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH -> false;
+      case STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW -> true;
     };
   }
 

@@ -23,7 +23,8 @@ final class ValveFailures {
             drawing.parts(Part.FloatValve.class).flatMap(fitted -> of(fitted.part())),
             Drawing.byId(drawing.installation().controls())
                 .filter(Control.LevelSwitch.class::isInstance)
-                .flatMap(control -> ofLevelSwitch(control.id())))
+                .map(Control.LevelSwitch.class::cast)
+                .flatMap(ValveFailures::of))
         .flatMap(failures -> failures);
   }
 
@@ -80,10 +81,13 @@ final class ValveFailures {
         new Failure.FloatValveStuckOpen(valve.id()), new Failure.FloatValveStuckShut(valve.id()));
   }
 
-  private static Stream<Failure> ofLevelSwitch(String id) {
-    return Stream.of(
-        new Failure.LevelSwitchStuckLow(id),
-        new Failure.LevelSwitchStuckHigh(id),
-        new Failure.LevelSwitchChatters(id));
+  /** What locks out acts once and cannot chatter. */
+  private static Stream<Failure> of(Control.LevelSwitch levelSwitch) {
+    String id = levelSwitch.id();
+    Stream<Failure> stuck =
+        Stream.of(new Failure.LevelSwitchStuckLow(id), new Failure.LevelSwitchStuckHigh(id));
+    return levelSwitch.action().locksOut()
+        ? stuck
+        : Stream.concat(stuck, Stream.of(new Failure.LevelSwitchChatters(id)));
   }
 }

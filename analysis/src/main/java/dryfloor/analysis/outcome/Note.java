@@ -62,6 +62,9 @@ public sealed interface Note {
    */
   record IdlePump(String pump, boolean sucksAir) implements Note {}
 
+  /** This emergency drain carries so much (m³/s) when all is well, though it should be dry. */
+  record EmergencyDrainRuns(String run, double flow) implements Note {}
+
   /**
    * This run fills and takes air again and again. It was followed through the first dozen of these,
    * then on average.

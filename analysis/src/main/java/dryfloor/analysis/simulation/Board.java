@@ -173,7 +173,7 @@ final class Board {
   static boolean callsFor(Control.LevelSwitch.Action action) {
     return switch (action) {
       case FILLS, EMPTIES -> true;
-      case STOPS_WHEN_HIGH, STOPS_WHEN_LOW -> false;
+      case STOPS_WHEN_HIGH, STOPS_WHEN_LOW, LOCKS_OUT_WHEN_HIGH, LOCKS_OUT_WHEN_LOW -> false;
     };
   }
 

@@ -38,6 +38,9 @@ final class ControlTriggers {
   private void addSwitch(
       int i, ControlUnit unit, Control.LevelSwitch levelSwitch, List<Trigger> triggers) {
     boolean acted = state.board.hasActed(i);
+    if (acted && levelSwitch.action().locksOut()) {
+      return;
+    }
     boolean actsWhenLow = actsWhenLow(levelSwitch.action());
     triggers.add(
         new Trigger(
@@ -61,8 +64,8 @@ final class ControlTriggers {
   /** Whether a switch acts at its lower level and lets go at its upper one. */
   static boolean actsWhenLow(Control.LevelSwitch.Action action) {
     return switch (action) {
-      case FILLS, STOPS_WHEN_LOW -> true;
-      case EMPTIES, STOPS_WHEN_HIGH -> false;
+      case FILLS, STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW -> true;
+      case EMPTIES, STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH -> false;
     };
   }
 

@@ -19,13 +19,13 @@ final class EndWatch {
   /** A level slower than this stands still (m/s): a tenth of a micrometre in an hour. */
   private static final double STILL = 3e-11;
 
-  /**
-   * A level slower than this in the last hour of the unattended time counts as at rest (m/s): 0.1
-   * mm/h.
-   */
+  /** A level slower than this at the end of the unattended time is at rest (m/s): 0.1 mm/h. */
   private static final double AS_GOOD_AS_STILL = 1e-4 / 3600;
 
   private static final double HOUR = 3600;
+
+  /** How much of a short unattended time is looked back over to see what still moves. */
+  private static final double LAST_PART = 0.25;
 
   /** A flow from outside smaller than this is none (m³/s): 4 mL an hour. */
   private static final double NO_FLOW = 1e-9;
@@ -109,26 +109,31 @@ final class EndWatch {
       return onTheWhole(coming.get());
     }
     int fastest = mostChanged();
-    double change = recorder.changeSince(state.time - HOUR, fastest);
-    boolean still = speed(fastest()) < STILL || Math.abs(change) <= AS_GOOD_AS_STILL * HOUR;
+    double change = recorder.changeSince(state.time - lookedBack(), fastest) / lookedBack();
+    boolean still = speed(fastest()) < STILL || Math.abs(change) <= AS_GOOD_AS_STILL;
     if (still && inflow() - usualInflow >= NO_FLOW) {
       return new Ending.Continues(recorder.arrival(), inflow() - usualInflow);
     }
     if (!still) {
-      return new Ending.StillMoving(state.time, network.places().get(fastest).id(), change / HOUR);
+      return new Ending.StillMoving(state.time, network.places().get(fastest).id(), change);
     }
     double arrival = recorder.arrival();
     circulateOn();
     return new Ending.AtRest(arrival);
   }
 
-  /** The place in sight whose level changed most in the last hour. */
+  /** An hour, or less where nobody was to stay away for much longer (s). */
+  private double lookedBack() {
+    return Math.min(HOUR, LAST_PART * state.time);
+  }
+
+  /** The place in sight whose level changed most of late. */
   private int mostChanged() {
     int most = -1;
     double change = -1;
     for (int place = 0; place < field.levels.length; place++) {
       if (network.places().get(place).kind().isShown()) {
-        double own = Math.abs(recorder.changeSince(state.time - HOUR, place));
+        double own = Math.abs(recorder.changeSince(state.time - lookedBack(), place));
         most = own > change ? place : most;
         change = Math.max(own, change);
       }

@@ -85,25 +85,7 @@ public final class OutcomeBuilder {
   private List<Note> allNotes(List<Note> given) {
     List<Note> all = new ArrayList<>(given);
     all.addAll(course.notes());
-    network.installation().vessels().stream()
-        .filter(this::mayFloat)
-        .forEach(vessel -> all.add(new Note.MayFloat(vessel.id())));
     return all;
-  }
-
-  /**
-   * Archimedes: the water that a vessel displaces against its own mass and what it holds at the
-   * end.
-   */
-  private boolean mayFloat(Vessel vessel) {
-    if (vessel.emptyMass().isEmpty()) {
-      return false;
-    }
-    double around = recorder.highest[place(vessel.standsIn())] - vessel.bottom();
-    double holds = course.state().volumes[place(vessel.id())];
-    double density = network.water().density();
-    return vessel.shape().volumeBelow(Math.min(around, vessel.shape().height())) * density
-        > vessel.emptyMass().getAsDouble() + holds * density;
   }
 
   private int place(String id) {

@@ -36,6 +36,7 @@ public final class Simulation {
   private final CrestTriggers crestTriggers;
   private final ControlTriggers controlTriggers;
   private final Watch watch;
+  private final Afloat afloat;
   private final Stepper stepper;
   private final Salt salt;
   private final Recorder recorder;
@@ -97,7 +98,8 @@ public final class Simulation {
     teeTriggers = new TeeTriggers(network, state, field);
     crestTriggers = new CrestTriggers(network, state, field);
     controlTriggers = new ControlTriggers(network, state, field, story, agenda);
-    watch = new Watch(network, state, field, story);
+    afloat = new Afloat(network, state, field);
+    watch = new Watch(network, state, field, story, carriedBefore);
     stepper = with.make(network, state, field);
     whereabouts = new Whereabouts(network, state, field);
     salt = new Salt(network, state.salt);
@@ -173,6 +175,7 @@ public final class Simulation {
     handOn(saltBefore, state.salt, after.saltBefore, succession);
     after.salt.goOn(salt, succession);
     after.watch.goOn(watch, succession);
+    after.afloat.goOn(afloat);
     after.onItsWay.goOn(onItsWay, succession);
     after.controlTriggers.goOnWaiting(agenda.waiting());
     after.timed.goOnWaiting();
@@ -217,6 +220,7 @@ public final class Simulation {
     List<Note> notes = new ArrayList<>(watch.atVapourPressure());
     notes.addAll(onItsWay.notes(field.flows));
     notes.addAll(neverRan.notes());
+    notes.addAll(afloat.notes());
     for (int i = 0; i < state.pipes.length; i++) {
       if (state.pipes[i].staysOpen()) {
         notes.add(new Note.FlushesOnAndOn(network.pipes().get(i).run()));
@@ -285,6 +289,7 @@ public final class Simulation {
     System.arraycopy(step.volumes(), 0, state.volumes, 0, state.volumes.length);
     state.time += step.length();
     watch.look();
+    afloat.look();
     return step.next();
   }
 

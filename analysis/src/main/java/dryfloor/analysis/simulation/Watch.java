@@ -36,13 +36,23 @@ final class Watch {
   /** Water in each place at the beginning (m³). */
   private final double[] hadWater;
 
-  Watch(FlowNetwork network, State state, FlowField field, Story story) {
+  /**
+   * Looks from the beginning on.
+   *
+   * @param carriedBefore runs that carried water before, which is no news
+   */
+  Watch(FlowNetwork network, State state, FlowField field, Story story, Set<String> carriedBefore) {
     this.network = network;
     this.state = state;
     this.field = field;
     this.story = story;
     direction = new double[network.pipes().size()];
     hadWater = state.volumes.clone();
+    for (int i = 0; i < direction.length; i++) {
+      if (carriedBefore.contains(network.pipes().get(i).run())) {
+        began.add(i);
+      }
+    }
   }
 
   /** Takes over what was noticed before; what has changed since is looked at anew. */

@@ -9,6 +9,7 @@ import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.simulation.Accuracy;
 import dryfloor.analysis.simulation.Course;
@@ -80,7 +81,7 @@ public final class Inquiry {
         notes.add(new Note.SettlesElsewhere(vessel.id(), declared, vessel.levelAfter()));
       }
     }
-    notes.addAll(IdlePumps.of(installation, outcome));
+    notes.addAll(OffDuty.of(installation, outcome));
     return OutcomeBuilder.of(normal, notes);
   }
 
@@ -116,22 +117,33 @@ public final class Inquiry {
       }
       throw new BaselineProblem(
           "the installation never settles when all is well: " + noAnswer.reason(),
-          Optional.empty());
+          Optional.empty(),
+          "");
     }
     Outcome outcome = OutcomeBuilder.of(course, List.of());
     if (outcome.verdict() != Verdict.DRY) {
       throw new BaselineProblem(
           "the installation spills when all is well; its drawing must be mended first",
-          Optional.of(outcome));
+          Optional.of(outcome),
+          spillsFirst(outcome));
     }
     if (course.ending() instanceof Ending.StillMoving moving) {
       throw new BaselineProblem(
           "the installation does not settle when all is well: the level of '"
               + moving.place()
               + "' still moves at the end of the unattended time",
-          Optional.of(outcome));
+          Optional.of(outcome),
+          moving.place());
     }
     return course;
+  }
+
+  private static String spillsFirst(Outcome outcome) {
+    return outcome.story().stream()
+        .filter(event -> event.what() == StoryEvent.What.SPILLS)
+        .map(StoryEvent::subject)
+        .findFirst()
+        .orElse("");
   }
 
   /** The answer to one failure, unless the drawing switches it off. */

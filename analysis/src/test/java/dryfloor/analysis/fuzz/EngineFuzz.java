@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.Collectors;
@@ -88,6 +89,9 @@ final class EngineFuzz {
       if (problem.outcome().isPresent()) {
         judge(sampled, "normal operation", problem.outcome().get());
       }
+    } catch (CancellationException cutShort) {
+      tell(unanswered, "slow", CANCELLED, "normal operation");
+      limit.finished(0, 0);
     } catch (RuntimeException | StackOverflowError | AssertionError crash) {
       StackTraceElement[] trace = crash.getStackTrace();
       String where = trace.length == 0 ? "" : " at " + trace[0];

@@ -269,7 +269,9 @@ final class CircleDrawing {
           chamber,
           SUCTION + 0.01,
           SUCTION + 0.03,
-          Control.LevelSwitch.Action.STOPS_WHEN_LOW,
+          has(Trait.HIGH_CUTOFF)
+              ? Control.LevelSwitch.Action.LOCKS_OUT_WHEN_LOW
+              : Control.LevelSwitch.Action.STOPS_WHEN_LOW,
           all);
     }
     if (has(Trait.LEAK_SENSOR)) {

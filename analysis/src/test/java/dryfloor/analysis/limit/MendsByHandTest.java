@@ -16,6 +16,7 @@ import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
+import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.model.Installation;
 import dryfloor.model.check.DrawingCheck;
 import dryfloor.model.check.Finding;
@@ -204,17 +205,30 @@ class MendsByHandTest {
     assertThat(changes.getLast()).isNotInstanceOf(SingleChange.Moved.class);
   }
 
-  /** Slowed to half, the pump lifts 1 m of the 1.8 m to the crest: nothing can run back. */
+  /**
+   *
+   *
+   * <pre>
+   * The running sump stands at 300 − 14.4 · 0.5/0.4 = 282 mm, less what fills the drain. With the
+   * inlet at 220 mm the pump brings the display's 85.6 mm · 0.5 m² = 42.8 L to spill no more than
+   * 62 mm · 0.4 m² = 24.8 L: dry, and it runs. With the inlet at 320 mm it is dry as well, but
+   * the pump sucks air from the beginning.
+   * </pre>
+   */
   @Test
   void aPumpThatMovesNothingAnyMoreIsNoMend() throws BaselineProblem {
-    Installation house = new TwoTanks().plan().draw();
-    Property speed = new Property.PumpSpeed("return-pump");
-    Installation slowed = new Choices(house).with(speed, 0.5);
-    assertThat(after(POWER_LOST, slowed).verdict()).isNotEqualTo(Verdict.WET);
+    Installation house =
+        OnlyWith.failures(
+            new TwoTanks().outletOverTheRim().dosed().plan().draw(), DRAIN_CLOGGED::equals);
+    SweepResult today = Sweep.everyFailure(house, 1, Progress.NONE);
+    Choices choices = new Choices(house);
+    Property inlet = new Property.Port("return", Failure.End.FIRST);
+    SingleChange higher = SingleChange.Moved.of(inlet, choices.scale(inlet), 0.22);
+    SingleChange aboveTheWater = SingleChange.Moved.of(inlet, choices.scale(inlet), 0.32);
+    assertThat(after(DRAIN_CLOGGED, aboveTheWater.in(house)).verdict()).isNotEqualTo(Verdict.WET);
 
-    assertThat(mends(house, POWER_LOST))
-        .extracting(Remedy::change)
-        .noneMatch(
-            change -> change instanceof SingleChange.Moved moved && moved.property().equals(speed));
+    Proof proof = new Proof(today, DRAIN_CLOGGED, choices, () -> false);
+    assertThat(proof.of(higher)).isPresent();
+    assertThat(proof.of(aboveTheWater)).isEmpty();
   }
 }

@@ -26,6 +26,29 @@ class LeaksAndFloorsTest {
   }
 
   @Test
+  void whatRanEmptyAtOnceIsNotWhatStillMovesHalfAnHourLater() {
+    // 800 L on 20 m² stand 40 mm deep and run off over 1 m of sill. With some 1.7 m^0.5/s for the
+    // weir, dh/dt = -0.085 h^1.5: after half an hour 0.2 mm are left over the sill and fall by
+    // nearly 1 mm an hour. The vat, which fell by 800 mm in that time, has long been empty.
+    Installation installation =
+        vatOn(
+                Plan.of("One room")
+                    .away(1800)
+                    .storey("ground", 0)
+                    .floor("room", 20, 0.002, Plan.BEYOND),
+                "room",
+                0.03)
+            .draw();
+
+    Outcome outcome = Trial.after(installation, new Failure.WallFails("vat"));
+
+    assertThat(outcome.ending()).isInstanceOf(Ending.StillMoving.class);
+    Ending.StillMoving moving = (Ending.StillMoving) outcome.ending();
+    assertThat(moving.place()).isEqualTo("room");
+    assertThat(moving.speed() * 3600).isBetween(-2e-3, -0.4e-3);
+  }
+
+  @Test
   void aSeamEmptiesTheVatOntoTheFloorAndDownTheStair() {
     // 800 L on 10 m² behind a sill of 20 mm: 200 L stay upstairs, 600 L go down the stair, where
     // 25 m² behind a sill of 20 mm keep 500 L and 100 L leave the drawing. The vat stands on the

@@ -14,6 +14,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.installation.DisplayAboveSump;
 import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.RunPlan;
@@ -160,30 +161,46 @@ class PumpsAndControlsTest {
   void aSwitchThatDrainsAndRefillsBetweenTwoVesselsRepeatsItself() {
     // A lifter between 200 and 300 mm fills a vessel above whose hole feeds it back: no water
     // comes from outside, and the cycle has a period.
-    Plan plan =
-        Plan.of("Tide")
-            .storey("ground", 0)
-            .floor("room", 50)
-            .circuit("main")
-            .vessel("low", box(0.5, 0.5, 0.6), v -> v.in("room").level(0.31).fresh())
-            .vessel("high", box(0.5, 0.5, 0.6), v -> v.in("room").raised(1).level(0.1).fresh())
-            .run("back", r -> r.from("high", 0).to("low", 0.55).bore(0.012).length(1))
-            .run(
-                "lift",
-                r ->
-                    r.from("low", 0.05)
-                        .to("high", 0.55)
-                        .length(1.6)
-                        .checkValve("foot", 0.05)
-                        .pump("lifter", 0.1, "main", 0, 3, 0.8, 0))
-            .levelSwitch("float", "low", 0.2, 0.3, Action.EMPTIES, "lifter");
-
-    Outcome outcome = Trial.normal(plan.draw());
+    Outcome outcome = Trial.normal(tide(Action.EMPTIES).draw());
 
     assertThat(outcome.ending()).isInstanceOf(Ending.Repeats.class);
     Ending.Repeats cycle = (Ending.Repeats) outcome.ending();
     assertThat(cycle.period()).isBetween(30.0, 3000.0);
     assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
+  }
+
+  @Test
+  void aGuardThatLocksOutStaysOffWhenTheWaterComesBack() {
+    // The lifter takes the lower vessel down to 200 mm. One guard lets it go again at 300 mm, over
+    // and over; the other leaves it off, and all comes back: 77.5 L + 25 L over 0.25 m² are 410 mm.
+    Outcome again = Trial.normal(tide(Action.STOPS_WHEN_LOW).draw());
+    Outcome locked = Trial.normal(tide(Action.LOCKS_OUT_WHEN_LOW).draw());
+
+    assertThat(again.ending()).isInstanceOf(Ending.Repeats.class);
+    assertThat(locked.ending()).isInstanceOf(Ending.AtRest.class);
+    assertLevel(locked, "low").isWithin(0.5, 410);
+    assertThat(FailureCatalogue.of(tide(Action.LOCKS_OUT_WHEN_LOW).draw()))
+        .contains(new Failure.LevelSwitchStuckLow("float"))
+        .doesNotContain(new Failure.LevelSwitchChatters("float"));
+  }
+
+  private static Plan tide(Action action) {
+    return Plan.of("Tide")
+        .storey("ground", 0)
+        .floor("room", 50)
+        .circuit("main")
+        .vessel("low", box(0.5, 0.5, 0.6), v -> v.in("room").level(0.31).fresh())
+        .vessel("high", box(0.5, 0.5, 0.6), v -> v.in("room").raised(1).level(0.1).fresh())
+        .run("back", r -> r.from("high", 0).to("low", 0.55).bore(0.012).length(1))
+        .run(
+            "lift",
+            r ->
+                r.from("low", 0.05)
+                    .to("high", 0.55)
+                    .length(1.6)
+                    .checkValve("foot", 0.05)
+                    .pump("lifter", 0.1, "main", 0, 3, 0.8, 0))
+        .levelSwitch("float", "low", 0.2, 0.3, action, "lifter");
   }
 
   @Test

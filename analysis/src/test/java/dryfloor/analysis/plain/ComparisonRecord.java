@@ -1,13 +1,10 @@
 package dryfloor.analysis.plain;
 
+import dryfloor.analysis.logbook.Logbook;
 import dryfloor.analysis.outcome.Verdict;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -18,12 +15,11 @@ import java.util.Locale;
  */
 final class ComparisonRecord {
 
-  static final Path FILE =
-      Path.of("src", "test", "resources", "dryfloor", "analysis", "plain", "comparison.csv");
-
-  private static final String HEAD =
-      "date,scenario,failure,engine,plain,level at,level plain (m),level engine (m),"
-          + "water at,water plain (m3),water engine (m3)";
+  private static final Logbook LOGBOOK =
+      new Logbook(
+          Path.of("src", "test", "resources", "dryfloor", "analysis", "plain", "comparison.csv"),
+          "date,scenario,failure,engine,plain,level at,level plain (m),level engine (m),"
+              + "water at,water plain (m3),water engine (m3)");
   private static final int COLUMNS = 11;
 
   /** A line: what was found, and when. */
@@ -32,38 +28,18 @@ final class ComparisonRecord {
   private ComparisonRecord() {}
 
   static List<Line> read() {
-    try {
-      return Files.readAllLines(FILE).stream().skip(1).map(ComparisonRecord::parse).toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return LOGBOOK.read().stream().map(ComparisonRecord::parse).toList();
   }
 
   /** Writes what was found today about a scenario in place of what was known of it. */
   static void renew(String scenario, List<Entry> entries) throws IOException {
-    List<String> lines = new ArrayList<>(List.of(HEAD));
-    if (Files.exists(FILE)) {
-      Files.readAllLines(FILE).stream()
-          .skip(1)
-          .filter(line -> !line.split(",", -1)[1].equals(scenario))
-          .forEach(lines::add);
-    }
-    LocalDate today = LocalDate.now(ZoneOffset.UTC);
-    entries.forEach(entry -> lines.add(write(today, entry)));
-    lines.subList(1, lines.size()).sort((a, b) -> scenarioOf(a).compareTo(scenarioOf(b)));
-    Files.createDirectories(FILE.getParent());
-    Files.write(FILE, lines);
+    LOGBOOK.renew(scenario, entries.stream().map(ComparisonRecord::write).toList());
   }
 
-  private static String scenarioOf(String line) {
-    return line.split(",", -1)[1];
-  }
-
-  private static String write(LocalDate date, Entry entry) {
-    String start = date + "," + entry.scenario() + "," + entry.failure() + ",";
+  private static String write(Entry entry) {
     return switch (entry) {
-      case Entry.NotCompared not -> start + not.why();
-      case Entry.Compared compared -> start + write(compared.comparison());
+      case Entry.NotCompared not -> not.failure() + "," + not.why();
+      case Entry.Compared compared -> compared.failure() + "," + write(compared.comparison());
     };
   }
 
@@ -85,8 +61,7 @@ final class ComparisonRecord {
     return String.format(Locale.ROOT, "%.6f", value);
   }
 
-  private static Line parse(String line) {
-    String[] cells = line.split(",", -1);
+  private static Line parse(String[] cells) {
     LocalDate date = LocalDate.parse(cells[0]);
     if (cells.length == COLUMNS) {
       return new Line(date, new Entry.Compared(compared(cells)));

@@ -185,12 +185,12 @@ final class Switching {
     }
     boolean actsWhenLow =
         switch (level.action()) {
-          case FILLS, STOPS_WHEN_LOW -> true;
-          case EMPTIES, STOPS_WHEN_HIGH -> false;
+          case FILLS, STOPS_WHEN_LOW, LOCKS_OUT_WHEN_LOW -> true;
+          case EMPTIES, STOPS_WHEN_HIGH, LOCKS_OUT_WHEN_HIGH -> false;
         };
     if (actsWhenLow ? low : high) {
       acting.add(level.id());
-    } else if (actsWhenLow ? high : low) {
+    } else if ((actsWhenLow ? high : low) && !level.action().locksOut()) {
       acting.remove(level.id());
     }
   }

@@ -1,12 +1,9 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.logbook.Logbook;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -17,12 +14,12 @@ import java.util.stream.Stream;
  */
 final class ThirdViewRecord {
 
-  static final Path FILE =
-      Path.of("src", "test", "resources", "dryfloor", "analysis", "simulation", "third-view.csv");
-
-  private static final String HEAD =
-      "date,scenario,failure,until (s),to the end,level at,level third (m),level engine (m),"
-          + "water at,water third (m3),water engine (m3)";
+  private static final Logbook LOGBOOK =
+      new Logbook(
+          Path.of(
+              "src", "test", "resources", "dryfloor", "analysis", "simulation", "third-view.csv"),
+          "date,scenario,failure,until (s),to the end,level at,level third (m),level engine (m),"
+              + "water at,water third (m3),water engine (m3)");
   private static final int COLUMNS = 11;
 
   /** What is known of one failure. */
@@ -55,11 +52,7 @@ final class ThirdViewRecord {
   private ThirdViewRecord() {}
 
   static List<Line> read() {
-    try {
-      return Files.readAllLines(FILE).stream().skip(1).map(ThirdViewRecord::parse).toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return LOGBOOK.read().stream().map(ThirdViewRecord::parse).toList();
   }
 
   /** The comparisons that went on to where the engine ended. */
@@ -76,26 +69,13 @@ final class ThirdViewRecord {
 
   /** Writes what was found today about a scenario in place of what was known of it. */
   static void renew(String scenario, List<Entry> entries) throws IOException {
-    List<String> lines = new ArrayList<>(List.of(HEAD));
-    if (Files.exists(FILE)) {
-      Files.readAllLines(FILE).stream()
-          .skip(1)
-          .filter(line -> !line.split(",", -1)[1].equals(scenario))
-          .forEach(lines::add);
-    }
-    LocalDate today = LocalDate.now(ZoneOffset.UTC);
-    entries.forEach(entry -> lines.add(write(today, entry)));
-    lines
-        .subList(1, lines.size())
-        .sort((a, b) -> a.split(",", -1)[1].compareTo(b.split(",", -1)[1]));
-    Files.write(FILE, lines);
+    LOGBOOK.renew(scenario, entries.stream().map(ThirdViewRecord::write).toList());
   }
 
-  private static String write(LocalDate date, Entry entry) {
-    String start = date + "," + entry.scenario() + "," + entry.failure();
+  private static String write(Entry entry) {
     return switch (entry) {
-      case GivenUp gaveUp -> start;
-      case Compared compared -> start + "," + write(compared.both());
+      case GivenUp gaveUp -> gaveUp.failure();
+      case Compared compared -> compared.failure() + "," + write(compared.both());
     };
   }
 
@@ -117,8 +97,7 @@ final class ThirdViewRecord {
     return String.format(Locale.ROOT, "%.10f", value);
   }
 
-  private static Line parse(String line) {
-    String[] cells = line.split(",", -1);
+  private static Line parse(String[] cells) {
     LocalDate date = LocalDate.parse(cells[0]);
     return cells.length == COLUMNS
         ? new Line(date, new Compared(compared(cells)))

@@ -1,6 +1,9 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.absence.AbsenceResult;
+import dryfloor.analysis.band.BandResult;
+import dryfloor.analysis.band.Sampling;
+import dryfloor.analysis.band.Uncertain;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Property;
@@ -15,6 +18,7 @@ import dryfloor.analysis.together.PairResult;
 import dryfloor.analysis.together.Scope;
 import dryfloor.model.Installation;
 import java.util.List;
+import java.util.Optional;
 
 /** Whoever answers questions about an installation. */
 public interface Analyst {
@@ -52,6 +56,14 @@ public interface Analyst {
   /** What becomes of a drawing that is left alone for these times (s), on so many threads. */
   AbsenceResult absences(
       Installation installation, List<Double> times, int threads, Progress progress)
+      throws BaselineProblem;
+
+  /**
+   * How bad and how good it can be where not everything is known exactly, on so many threads.
+   *
+   * @param sampling points by chance, if any
+   */
+  BandResult bands(Uncertain uncertain, Optional<Sampling> sampling, int threads, Progress progress)
       throws BaselineProblem;
 
   /** What rules have against a drawing. */

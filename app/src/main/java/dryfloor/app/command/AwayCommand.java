@@ -25,9 +25,10 @@ import picocli.CommandLine.TypeConversionException;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "For every failure just after you have left: when the first floor is wet, how much is on",
-      "floors by the end of each absence, and whether leak sensors, stops and timers that act",
-      "meanwhile save anything or make it worse. The longer, the more it takes to work out.",
+      "For every failure just after you have left: when the first floor is wet, how",
+      "much is on floors by the end of each absence, and whether leak sensors, stops",
+      "and timers that act meanwhile save anything or make it worse. The longer, the",
+      "more it takes to work out.",
       "",
       "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the drawing is wrong,",
       "3 a failure has no answer.",

@@ -6,7 +6,7 @@ import dryfloor.app.report.NoAnswerWords;
 import dryfloor.app.report.StoryDigest;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
-import dryfloor.model.file.Problem;
+import dryfloor.model.check.Finding;
 import dryfloor.model.unit.Units;
 import java.util.stream.Collectors;
 
@@ -28,7 +28,7 @@ final class BaselineComplaint {
         + "mend the drawing first; no failure can be judged before normal operation is sound";
   }
 
-  static Problem of(Installation installation, BaselineProblem problem) {
+  static Finding of(Installation installation, BaselineProblem problem) {
     Wording wording = Wording.of(installation, Units.METRIC);
     StoryDigest digest = new StoryDigest(wording);
     String story =
@@ -36,9 +36,9 @@ final class BaselineComplaint {
             .flatMap(outcome -> digest.of(outcome.story()).stream())
             .map(moment -> "\n    " + moment.time() + "  " + moment.sentence())
             .collect(Collectors.joining());
-    return new Problem(
-        0,
-        0,
+    return new Finding(
+        Finding.Severity.ERROR,
+        problem.element(),
         "",
         "normal operation is not sound: "
             + new NoAnswerWords(wording).reason(String.valueOf(problem.getMessage()))

@@ -11,6 +11,7 @@ import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
+import dryfloor.model.file.VisibleText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,6 +43,7 @@ public final class CheckCommand implements Callable<Integer> {
   private final CheckSummary summary = new CheckSummary();
   private final JsonAnswer answers = new JsonAnswer("check");
   private final List<Wording> told = new ArrayList<>();
+  private boolean several;
 
   @Parameters(
       arity = "1..*",
@@ -64,6 +66,7 @@ public final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     List<Loaded> all = workplace.drawings().loadAll(files);
+    several = all.size() > 1;
     ExitCode worst = ExitCode.FLOOR_DRY;
     for (Loaded loaded : all) {
       worst = worst.worse(check(loaded));
@@ -71,13 +74,13 @@ public final class CheckCommand implements Callable<Integer> {
     if (json) {
       workplace.surface().answer(answers.text());
     } else {
-      finish(all.size() > 1);
+      finish();
     }
     return worst.number();
   }
 
   /** What is said once, however many drawings there are. */
-  private void finish(boolean several) {
+  private void finish() {
     Ink ink = workplace.surface().ink();
     if (several) {
       workplace.surface().answer(summary.text(ink));
@@ -105,7 +108,10 @@ public final class CheckCommand implements Callable<Integer> {
       tell(file, sweep, options.wording(installation));
       return ExitCode.of(sweep.results());
     } catch (BaselineProblem problem) {
-      return refuse(file, List.of(BaselineComplaint.of(installation, problem)));
+      return refuse(
+          file, workplace.drawings().placed(file, BaselineComplaint.of(installation, problem)));
+    } catch (OutOfMemoryError tooLarge) {
+      return outOfMemory(file);
     }
   }
 
@@ -126,7 +132,24 @@ public final class CheckCommand implements Callable<Integer> {
       workplace.surface().answer("\n");
     }
     told.add(wording);
+    if (several) {
+      workplace
+          .surface()
+          .answer(workplace.surface().ink().fit(VisibleText.of(file.toString())) + "\n");
+    }
     workplace.surface().answer(CheckReport.of(sweep, wording, workplace.surface().ink()));
+  }
+
+  /** One drawing that is too large must not take the answers for the others with it. */
+  private ExitCode outOfMemory(Path file) {
+    if (json) {
+      answers.unanswered(file, Breakdown.NO_ROOM);
+    }
+    summary.unanswered(file);
+    Surface surface = workplace.surface();
+    surface.complain(surface.errInk().fit(VisibleText.of(file.toString())) + ":\n");
+    surface.complain(Breakdown.OUT_OF_MEMORY);
+    return ExitCode.NO_ANSWER;
   }
 
   private ExitCode refuse(Path file, List<Problem> problems) {

@@ -68,6 +68,7 @@ public final class CommandLines {
         .addSubcommand(new SetsCommand(workplace))
         .addSubcommand(new LimitsCommand(workplace))
         .addSubcommand(new AwayCommand(workplace))
+        .addSubcommand(new BandsCommand(workplace))
         .addSubcommand(new WarningsCommand(workplace))
         .addSubcommand(new ListCommand(workplace))
         .addSubcommand(new DrawCommand(workplace))

@@ -141,7 +141,8 @@ public final class CompareCommand implements Callable<Integer> {
     try (WatchedProgress progress = new WatchedProgress(task, workplace.surface())) {
       return Optional.of(workplace.analyst().everyFailure(installation, threads.count(), progress));
     } catch (BaselineProblem problem) {
-      return refuse(file, List.of(BaselineComplaint.of(installation, problem)));
+      return refuse(
+          file, workplace.drawings().placed(file, BaselineComplaint.of(installation, problem)));
     }
   }
 

@@ -1,5 +1,6 @@
 package dryfloor.app.command;
 
+import dryfloor.model.check.Finding;
 import dryfloor.model.file.Problem;
 import dryfloor.model.file.Reading;
 import java.io.IOException;
@@ -45,9 +46,25 @@ final class Drawings {
       return refused(
           file, "there is no such file", "check its name; 'dryfloor new' writes one to begin with");
     }
-    return switch (reader.read(file)) {
-      case Reading.Read read -> new Loaded.Drawing(file, read.installation(), read.warnings());
+    return switch (reader.read(file, installation -> List.of())) {
+      case Reading.Read read ->
+          new Loaded.Drawing(file, read.installation(), read.warnings(), read.uncertain());
       case Reading.Rejected rejected -> new Loaded.Refused(file, rejected.problems());
+    };
+  }
+
+  /** Tells where in the file it stands what was found in its drawing later on. */
+  List<Problem> placed(Path file, Finding finding) {
+    return switch (reader.read(file, installation -> List.of(finding))) {
+      case Reading.Rejected rejected -> {
+        // The reader cuts long messages short, and this one may be a whole story.
+        Problem place = rejected.problems().getFirst();
+        yield List.of(
+            new Problem(
+                place.line(), place.column(), place.path(), finding.message(), finding.remedy()));
+      }
+      // Somebody has changed the file meanwhile.
+      case Reading.Read read -> List.of(new Problem(0, 0, "", finding.message(), finding.remedy()));
     };
   }
 
@@ -71,7 +88,7 @@ final class Drawings {
 
   /** Not a schema, which says by its name that it is none. */
   private static boolean isDrawing(Path file) {
-    String name = file.getFileName().toString();
+    String name = String.valueOf(file.getFileName());
     return name.endsWith(".json") && !name.endsWith(".schema.json");
   }
 

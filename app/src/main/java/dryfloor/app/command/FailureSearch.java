@@ -64,7 +64,7 @@ final class FailureSearch {
   }
 
   private static String id(Failure failure) {
-    return FailureNames.id(failure);
+    return FailureNames.id(failure).toLowerCase(Locale.ROOT);
   }
 
   private String name(Failure failure) {
@@ -98,7 +98,11 @@ final class FailureSearch {
             .limit(MOST_SUGGESTED)
             .map(
                 failure ->
-                    "  " + id(failure) + "  (" + FailureNames.name(failure, installation) + ")")
+                    "  "
+                        + FailureNames.id(failure)
+                        + "  ("
+                        + FailureNames.name(failure, installation)
+                        + ")")
             .collect(Collectors.joining("\n"));
     int more = some.size() - MOST_SUGGESTED;
     return listed + (more > 0 ? "\n  and " + more + " more" : "") + "\n" + LISTED;

@@ -27,8 +27,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "limits",
     description =
-        "Tell how high, how low, how big: how far each thing can be changed, one at a time, and what"
-            + " mends the failures that wet a floor.",
+        "Tell how far each thing can be changed: how high, how low, how big; and what mends the"
+            + " failures that wet a floor.",
     mixinStandardHelpOptions = true,
     footer = {
       "",

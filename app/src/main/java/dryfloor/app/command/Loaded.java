@@ -2,6 +2,7 @@ package dryfloor.app.command;
 
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
+import dryfloor.model.file.UncertainDrawing;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -10,8 +11,10 @@ sealed interface Loaded {
 
   Path file();
 
-  /** A sound drawing, with what should be looked at in it. */
-  record Drawing(Path file, Installation installation, List<Problem> warnings) implements Loaded {
+  /** A sound drawing, with what should be looked at in it and what is not known exactly. */
+  record Drawing(
+      Path file, Installation installation, List<Problem> warnings, UncertainDrawing uncertain)
+      implements Loaded {
     public Drawing {
       warnings = List.copyOf(warnings);
     }

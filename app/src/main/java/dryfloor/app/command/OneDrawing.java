@@ -7,6 +7,7 @@ import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
+import dryfloor.model.file.UncertainDrawing;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,11 @@ final class OneDrawing {
     ExitCode answer(Installation installation) throws BaselineProblem;
   }
 
+  /** What a command does with a drawing and with what is not known exactly about it. */
+  interface AskedAboutDoubt {
+    ExitCode answer(Installation installation, UncertainDrawing uncertain) throws BaselineProblem;
+  }
+
   OneDrawing(Workplace workplace, String command, Path file, boolean json) {
     this.workplace = workplace;
     this.command = command;
@@ -44,22 +50,37 @@ final class OneDrawing {
     };
   }
 
+  /** Asks about the drawing and what is not known exactly, if there is anything that can fail. */
+  int judge(AnswerOptions options, AskedAboutDoubt asked) {
+    return switch (workplace.drawings().load(file)) {
+      case Loaded.Refused refused -> refuse(refused.problems()).number();
+      case Loaded.Drawing drawing ->
+          ask(
+                  options.asked(drawing.installation()),
+                  ifAnythingCanFail(
+                      installation -> asked.answer(installation, drawing.uncertain())))
+              .number();
+    };
+  }
+
   /** Asks about the drawing if there is anything in it that can fail. */
   int judge(AnswerOptions options, Asked asked) {
-    return ask(
-        options,
-        installation -> {
-          Optional<Problem> nothing =
-              NothingToJudge.of(installation, workplace.analyst().failures(installation));
-          return nothing.isPresent() ? refuse(List.of(nothing.get())) : asked.answer(installation);
-        });
+    return ask(options, ifAnythingCanFail(asked));
+  }
+
+  private Asked ifAnythingCanFail(Asked asked) {
+    return installation -> {
+      Optional<Problem> nothing =
+          NothingToJudge.of(installation, workplace.analyst().failures(installation));
+      return nothing.isPresent() ? refuse(List.of(nothing.get())) : asked.answer(installation);
+    };
   }
 
   private ExitCode ask(Installation installation, Asked asked) {
     try {
       return asked.answer(installation);
     } catch (BaselineProblem problem) {
-      return refuse(List.of(BaselineComplaint.of(installation, problem)));
+      return refuse(workplace.drawings().placed(file, BaselineComplaint.of(installation, problem)));
     }
   }
 

@@ -8,6 +8,7 @@ import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
+import dryfloor.model.file.VisibleText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,11 +51,11 @@ final class Question {
   Reply ask(Path file, List<String> failures, AnswerOptions options) {
     return switch (workplace.drawings().load(file)) {
       case Loaded.Refused refused -> new Reply.Refused(refused.problems());
-      case Loaded.Drawing drawing -> ask(options.asked(drawing.installation()), failures);
+      case Loaded.Drawing drawing -> ask(file, options.asked(drawing.installation()), failures);
     };
   }
 
-  private Reply ask(Installation installation, List<String> texts) {
+  private Reply ask(Path file, Installation installation, List<String> texts) {
     try {
       if (texts.equals(List.of(NORMAL))) {
         return new Reply.Normal(installation, workplace.analyst().normal(installation));
@@ -64,16 +65,30 @@ final class Question {
       List<Failure> meant = new ArrayList<>();
       for (String text : texts) {
         switch (search.find(text)) {
-          case FailureSearch.Found.Meant found -> meant.add(found.failure());
+          case FailureSearch.Found.Meant found -> {
+            if (meant.contains(found.failure())) {
+              return refused("'" + VisibleText.of(text) + "' is asked for twice", "name it once");
+            }
+            meant.add(found.failure());
+          }
           case FailureSearch.Found.Unclear unclear -> {
-            return new Reply.Refused(List.of(new Problem(0, 0, "", unclear.complaint(), "")));
+            return text.equals(NORMAL)
+                ? refused(
+                    "'" + NORMAL + "' is asked for together with a failure",
+                    "ask for one or the other")
+                : refused(unclear.complaint(), "");
           }
         }
       }
       return new Reply.Failed(installation, meant, workplace.analyst().answer(installation, meant));
     } catch (BaselineProblem problem) {
-      return new Reply.Refused(List.of(BaselineComplaint.of(installation, problem)));
+      return new Reply.Refused(
+          workplace.drawings().placed(file, BaselineComplaint.of(installation, problem)));
     }
+  }
+
+  private static Reply refused(String complaint, String remedy) {
+    return new Reply.Refused(List.of(new Problem(0, 0, "", complaint, remedy)));
   }
 
   ExitCode refuse(Path file, Reply.Refused refused) {

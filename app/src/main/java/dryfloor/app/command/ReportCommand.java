@@ -30,8 +30,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the drawing is wrong or the",
-      "papers can't be written, 3 a failure has no answer.",
+      "Exit codes: 0 every floor stays dry, 1 a floor gets wet, 2 the drawing is wrong",
+      "or the papers can't be written, 3 a failure has no answer.",
       "",
       "Examples:",
       "  dryfloor report shop.json                    beside you, in every form",

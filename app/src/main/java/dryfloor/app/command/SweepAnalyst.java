@@ -2,6 +2,10 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.absence.AbsenceResult;
 import dryfloor.analysis.absence.Absences;
+import dryfloor.analysis.band.BandResult;
+import dryfloor.analysis.band.Bands;
+import dryfloor.analysis.band.Sampling;
+import dryfloor.analysis.band.Uncertain;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.limit.LimitResult;
@@ -22,6 +26,7 @@ import dryfloor.analysis.together.Pairs;
 import dryfloor.analysis.together.Scope;
 import dryfloor.model.Installation;
 import java.util.List;
+import java.util.Optional;
 
 /** Asks the analysis. */
 public final class SweepAnalyst implements Analyst {
@@ -81,6 +86,13 @@ public final class SweepAnalyst implements Analyst {
       Installation installation, List<Double> times, int threads, Progress progress)
       throws BaselineProblem {
     return Absences.of(installation, times, threads, progress);
+  }
+
+  @Override
+  public BandResult bands(
+      Uncertain uncertain, Optional<Sampling> sampling, int threads, Progress progress)
+      throws BaselineProblem {
+    return Bands.of(uncertain, sampling, threads, progress);
   }
 
   @Override

@@ -184,10 +184,21 @@ final class OwnerWords {
         "One thing fails at a time, with every protection working, and nobody comes for "
             + wording.amounts().hours(drawing.conditions().away())
             + ".",
-        "The building is as drawn, and the levels begin where they settle in normal operation.",
+        "The building is as drawn, and the levels begin where they settle in normal operation."
+            + asMeasured(),
         "Sizes of leaks and of burst pipes are common practice, and where water lands is what the"
             + " drawing says.",
         "How likely a failure is was not looked at; no failure is left out for being rare.");
+  }
+
+  /**
+   * The paper is for the drawing as it stands, also where the drawing says how far it may be off.
+   */
+  private String asMeasured() {
+    return drawing.tolerances().isEmpty()
+        ? ""
+        : " The drawing says of some measures how far they may be off; the answers are for what is"
+            + " drawn.";
   }
 
   private List<String> uncovered() {

@@ -12,7 +12,9 @@ import dryfloor.app.report.TextTable.Column;
 import dryfloor.model.FailureSettings;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Every failure of one drawing, worst first. */
 public final class CheckReport {
@@ -32,6 +34,7 @@ public final class CheckReport {
     CheckReport report = new CheckReport(wording, sweep, ink);
     report.head();
     report.table();
+    report.afloat();
     report.unanswered();
     report.skipped();
     report.unknownSkips();
@@ -54,6 +57,7 @@ public final class CheckReport {
                         + ": "
                         + new VerdictSentence(wording).explanation(worst.outcome())));
     normal();
+    AsDrawn.sentence(wording.installation()).ifPresent(text -> lines.paragraph("", text));
     lines.blank();
   }
 
@@ -72,7 +76,7 @@ public final class CheckReport {
                         + " left."));
     NoteSentence sentences = new NoteSentence(wording);
     sweep.normal().notes().stream()
-        .filter(Note.IdlePump.class::isInstance)
+        .filter(note -> note instanceof Note.IdlePump || note instanceof Note.EmergencyDrainRuns)
         .forEach(idle -> lines.paragraph("", sentences.of(idle)));
     SettledLevels.write(wording, SettledLevels.ofNormal(sweep.normal()), lines);
   }
@@ -154,6 +158,30 @@ public final class CheckReport {
     if (!skipped.isEmpty()) {
       lines.heading("Switched off in the drawing");
       skipped.forEach(result -> reason(result, result.reason()));
+    }
+  }
+
+  /** Vessels that would be lifted, which no level in the table shows. */
+  private void afloat() {
+    Map<String, Integer> failures = new TreeMap<>();
+    for (FailureResult.Answered answered : of(FailureResult.Answered.class)) {
+      answered.outcome().notes().stream()
+          .filter(Note.MayFloat.class::isInstance)
+          .map(Note.MayFloat.class::cast)
+          .forEach(note -> failures.merge(note.vessel(), 1, Integer::sum));
+    }
+    if (!failures.isEmpty()) {
+      lines.heading("Could float up in the water around it, tear its pipes and spill");
+      failures.forEach(
+          (vessel, count) ->
+              lines.paragraph(
+                  "  ",
+                  "    ",
+                  wording.names().theAtStart(vessel)
+                      + ", in "
+                      + count
+                      + (count == 1 ? " failure" : " failures")
+                      + ". That is not part of the answer."));
     }
   }
 

@@ -32,6 +32,11 @@ public final class CheckSummary {
     table.row(VisibleText.of(file.toString()) + ": the drawing is wrong", "", "", "", "");
   }
 
+  /** A drawing that was too large for an answer. */
+  public void unanswered(Path file) {
+    table.row(VisibleText.of(file.toString()) + ": no answer, too large", "", "", "", "");
+  }
+
   /** The lines so far. */
   public String text(Ink ink) {
     Lines lines = new Lines(ink);

@@ -1,6 +1,7 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.absence.AbsenceResult;
+import dryfloor.analysis.band.BandResult;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.limit.LimitResult;
@@ -10,6 +11,7 @@ import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.together.CutSetResult;
 import dryfloor.analysis.together.PairResult;
 import dryfloor.model.file.Problem;
+import dryfloor.model.file.UncertainValue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +33,7 @@ public final class JsonAnswer {
   /**
    * An answer to this command.
    *
-   * @param kind "check", "tell", "pairs", "limits", "away" or "warnings"
+   * @param kind "check", "tell", "pairs", "limits", "away", "bands" or "warnings"
    */
   public JsonAnswer(String kind) {
     root.put("dryfloorAnswer", FORMAT);
@@ -53,11 +55,19 @@ public final class JsonAnswer {
     }
   }
 
+  /** A file whose drawing may be sound, and why there is no answer for it. */
+  public void unanswered(Path file, String reason) {
+    drawings.addObject().put("file", file.toString()).put("noAnswer", reason);
+  }
+
   /** The answers for a file. */
   public void answered(
       Path file, Wording wording, Optional<Outcome> normal, List<FailureResult> results) {
     ObjectNode drawing = begun(file, wording);
     normal.ifPresent(outcome -> new JsonOutcome(wording, drawing.putObject("normal")).put(outcome));
+    if (!wording.installation().tolerances().isEmpty()) {
+      drawing.put("tolerancesLeftOut", wording.installation().tolerances().size());
+    }
     Tally tally = Tally.of(results);
     drawing
         .putObject("totals")
@@ -96,6 +106,13 @@ public final class JsonAnswer {
   public void leftAlone(Path file, Wording wording, AbsenceResult absences) {
     ObjectNode drawing = begun(file, wording);
     new JsonAway(wording, drawing).put(absences);
+    cautions(drawing.putArray("cautions"), wording);
+  }
+
+  /** How bad and how good it can be where not everything in a file is known exactly. */
+  public void bands(Path file, Wording wording, List<UncertainValue> values, BandResult bands) {
+    ObjectNode drawing = begun(file, wording);
+    new JsonBands(wording, values, drawing).put(bands);
     cautions(drawing.putArray("cautions"), wording);
   }
 

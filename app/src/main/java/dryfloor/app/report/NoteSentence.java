@@ -68,6 +68,13 @@ public final class NoteSentence {
               + (idle.sucksAir() ? " runs dry" : " moves no water")
               + ". Every failure starts from there, so look at its levels, its curve and its valves"
               + " first: answers about a building that stands still say little of one that runs.";
+      case Note.EmergencyDrainRuns spare ->
+          "When all is well "
+              + the(spare.run())
+              + ", an emergency drain, carries "
+              + wording.amounts().flow(spare.flow())
+              + " already. Drawn like this it is no spare for the main drain: raise its lip or open"
+              + " the main drain further.";
       case Note.FlushesOnAndOn flushing ->
           start(flushing.run())
               + " fills and takes air again and again. The first dozen times were followed one by one,"

@@ -3,6 +3,7 @@ package dryfloor.app.report;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.model.element.Control;
 
 /** One event of the story as a sentence for everybody. */
 public final class StorySentence {
@@ -23,7 +24,7 @@ public final class StorySentence {
       case STARTS -> subject(event) + " starts" + because(event, ": ", " calls for it") + ".";
       case OPENS -> subject(event) + " opens.";
       case CLOSES -> subject(event) + " closes.";
-      case ACTS -> subject(event) + " trips" + onWater(event) + ".";
+      case ACTS -> subject(event) + " trips" + onWater(event) + lockedOut(event) + ".";
       case LETS_GO -> subject(event) + " resets" + onWater(event) + ".";
       case RUNS_BACKWARDS ->
           "Water runs backwards through " + the(event.subject()) + into(event) + ".";
@@ -92,6 +93,17 @@ public final class StorySentence {
     return event.other().isEmpty() ? "" : " on the water" + Landing.on(wording, event.other());
   }
 
+  private String lockedOut(StoryEvent event) {
+    boolean locks =
+        wording.installation().controls().stream()
+            .filter(control -> control.id().equals(event.subject()))
+            .anyMatch(
+                control ->
+                    control instanceof Control.LevelSwitch levelSwitch
+                        && levelSwitch.action().locksOut());
+    return locks ? " and locks out until a person resets it" : "";
+  }
+
   /** An end that lies open over a floor was never covered. */
   private String throughOpening(StoryEvent event) {
     if (event.other().isEmpty() || event.other().equals(event.subject())) {
@@ -125,8 +137,11 @@ public final class StorySentence {
     return event.other().isEmpty() ? "" : before + the(event.other()) + after;
   }
 
+  /** A run that has come apart takes water from its other half: that goes into nothing new. */
   private String into(StoryEvent event) {
-    return event.other().isEmpty() ? "" : Landing.into(wording, event.other());
+    return event.other().isEmpty() || event.other().equals(event.subject())
+        ? ""
+        : Landing.into(wording, event.other());
   }
 
   private String inAll(StoryEvent event) {

@@ -69,6 +69,7 @@ public final class TellReport {
     List<Note.SettlesElsewhere> itself = SettledLevels.ofNormal(outcome);
     SettledLevels.write(
         wording, itself.isEmpty() ? SettledLevels.before(wording, outcome) : itself, lines);
+    AsDrawn.sentence(wording.installation()).ifPresent(text -> lines.paragraph("", text));
   }
 
   private void times() {

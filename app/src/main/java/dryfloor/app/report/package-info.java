@@ -8,14 +8,18 @@
  *
  * <pre>
  * dryfloorAnswer     1; a higher number means that a field was taken away or means something else
- * kind               "check", "tell", "pairs", "limits", "away" or "warnings"
+ * kind               "check", "tell", "pairs", "limits", "away", "bands" or "warnings"
  * statement          what the answer is and is not
  * drawings[]         one for each file, in the order asked for
  *   file             as it was given
+ *   noAnswer         why there is none for the whole drawing, which may be sound (too large for the
+ *                    memory); then nothing else
  *   problems[]       why there is no answer: line and column (from 1; 0 for the file as a whole), path,
  *                    message, remedy; then nothing else
  *   installation     its name
  *   away_s           unattended time
+ *   tolerancesLeftOut   how many quantities carry a tolerance, where the values as drawn are answered;
+ *                    left out where none does
  *   normal           an outcome: normal operation
  *   totals           wet, caught, dry, noAnswer, skipped: how many failures
  *   failures[]       worst first (for "tell" the one asked for)
@@ -62,6 +66,21 @@
  *                    "NO_DIFFERENCE" or "MAKES_WORSE", with_L and without_L by the end of the
  *                    longest, firstWetFloorWithout_s; or reason
  *   noAnswer[]       id, name, reason
+ *
+ * for "bands"
+ *   values[]         what matters most first: id, name, quantities (how many are off together), from,
+ *                    asDrawn, to (in words), verdictsThatChange, onFloorsChange_L (of all failures),
+ *                    marginChange_mm (at most), if it alone goes from end to end
+ *   failures[]       worst first: id, name, asDrawn (as answer in "check"), onFloors_L and margin_mm
+ *                    (from, to), mattersMost (id of a value; left out if none matters alone)
+ *     worst, best    answer, onFloors_L, margin_mm, or reason; at: each value by its id, in words
+ *     alone[]        value (id), verdicts, onFloors_L, margin_mm: by how much they differ
+ *     inDoubt[]      siphon breaks (ids) of which somewhere the worse of two courses counts
+ *     drySamples     at how many samples every floor stays dry, if there are any
+ *   notJudged[]      at, drawable (whether it can be built so), reason
+ *   points           how many were run
+ *   everyCorner      whether every combination of ends was run
+ *   samples          number, seed, dry (at how many no failure wets a floor); left out if none asked
  *
  * for "warnings"
  *   warnings[]       rule, text, source

@@ -147,7 +147,8 @@ class CheckCommandTest {
     Desk desk = new Desk().spillsWhenAllIsWell();
     assertThat(desk.run("check", drawing())).isEqualTo(2);
     assertThat(desk.err())
-        .contains("normal operation is not sound: the display spills; lower it")
+        .contains("vessels[0]: normal operation is not sound: the display spills; lower it")
+        .containsPattern("\\.json:[0-9]+:[0-9]+: vessels")
         .contains("The sump stands at its rim and begins to spill into the sump tray: 116 L");
   }
 
@@ -195,6 +196,23 @@ class CheckCommandTest {
               "needs more memory than the program may take", "DRYFLOOR_MEMORY=2g", "--threads 1")
           .doesNotContain("\tat ");
     }
+  }
+
+  @Test
+  void aDrawingTooLargeForTheMemoryDoesNotTakeTheOthersWithIt() throws IOException {
+    Path wrong = Files.writeString(folder.resolve("a-wrong.json"), "{");
+    String large = drawing();
+    Desk desk = new Desk().runsOutOfMemory();
+
+    assertThat(desk.run("check", large, wrong.toString())).isEqualTo(2);
+    assertThat(desk.err())
+        .contains(large + ":\ndryfloor: no answer: this needs more memory", "a-wrong.json");
+    assertThat(desk.out()).contains("no answer, too large", "the drawing is wrong");
+
+    Desk values = new Desk().runsOutOfMemory();
+    assertThat(values.run("check", large, "--json")).isEqualTo(3);
+    assertThat(JsonMapper.shared().readTree(values.out()).at("/drawings/0/noAnswer").asString())
+        .contains("needs more memory");
   }
 
   @Test

@@ -2,6 +2,10 @@ package dryfloor.app.command;
 
 import dryfloor.analysis.absence.AbsenceResult;
 import dryfloor.analysis.absence.LeftAlone;
+import dryfloor.analysis.band.BandResult;
+import dryfloor.analysis.band.Point;
+import dryfloor.analysis.band.Sampling;
+import dryfloor.analysis.band.Uncertain;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.limit.LimitAnswer;
@@ -27,6 +31,7 @@ import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,6 +57,8 @@ final class Desk implements Analyst {
   private final List<Property> propertiesAsked = new ArrayList<>();
   private List<LeftAlone> leftAlone = List.of();
   private final List<Double> absencesAsked = new ArrayList<>();
+  private Optional<BandResult> bands = Optional.empty();
+  private Optional<Sampling> samplingAsked = Optional.empty();
   private List<PairAnswer> paired = List.of();
   private Scope scopeAsked = Scope.EVERY_TWO;
   private List<CutSet> cutSets = List.of();
@@ -106,6 +113,15 @@ final class Desk implements Analyst {
     return this;
   }
 
+  Desk bands(BandResult prepared) {
+    bands = Optional.of(prepared);
+    return this;
+  }
+
+  Optional<Sampling> samplingAsked() {
+    return samplingAsked;
+  }
+
   List<Double> absencesAsked() {
     return absencesAsked;
   }
@@ -117,7 +133,8 @@ final class Desk implements Analyst {
   Desk spillsWhenAllIsWell() {
     problem =
         Optional.of(
-            new BaselineProblem("the display spills; lower it", Optional.of(SampleOutcome.wet())));
+            new BaselineProblem(
+                "the display spills; lower it", Optional.of(SampleOutcome.wet()), "display"));
     return this;
   }
 
@@ -243,6 +260,19 @@ final class Desk implements Analyst {
     stumble(installation);
     absencesAsked.addAll(times);
     return new AbsenceResult(times, leftAlone);
+  }
+
+  @Override
+  public BandResult bands(
+      Uncertain uncertain, Optional<Sampling> sampling, int threads, Progress progress)
+      throws BaselineProblem {
+    samplingAsked = sampling;
+    try {
+      stumble(uncertain.at(new Point(Collections.nCopies(uncertain.values(), 1.0))));
+    } catch (Uncertain.NotDrawable fault) {
+      throw new IllegalStateException(fault);
+    }
+    return bands.orElseThrow();
   }
 
   @Override

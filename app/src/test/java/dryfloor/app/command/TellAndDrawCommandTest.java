@@ -65,6 +65,27 @@ class TellAndDrawCommandTest {
   }
 
   @Test
+  void anIdIsFoundInAnyCaseEvenWhereTheDrawingHasCapitals() throws IOException {
+    String file = Files.readString(Path.of(drawing())).replace("\"return-pump\"", "\"PumpB\"");
+    Path capitals = Files.writeString(folder.resolve("capitals.json"), file);
+    for (String id : new String[] {"pump-stops.PumpB", "pump-stops.pumpb"}) {
+      assertThat(new Desk().run("tell", capitals.toString(), id)).isZero();
+    }
+  }
+
+  @Test
+  void aFailureTwiceOrTogetherWithNormalIsRefused() throws IOException {
+    Desk twice = new Desk();
+    assertThat(twice.run("tell", drawing(), "power-lost", "--and", "power-lost.building"))
+        .isEqualTo(2);
+    assertThat(twice.err()).contains("is asked for twice");
+
+    Desk normal = new Desk();
+    assertThat(normal.run("tell", drawing(), "normal", "--and", "power-lost")).isEqualTo(2);
+    assertThat(normal.err()).contains("'normal' is asked for together with a failure");
+  }
+
+  @Test
   void severalMeaningsAreListed() throws IOException {
     Desk desk = new Desk();
     assertThat(desk.run("tell", drawing(), "power")).isEqualTo(2);

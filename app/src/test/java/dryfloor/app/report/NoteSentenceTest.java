@@ -27,6 +27,9 @@ class NoteSentenceTest {
         Arguments.of(
             new Note.NeverRan("top-off-line", "plant-room"),
             "Once it runs, its water goes onto the plant room floor."),
+        Arguments.of(
+            new Note.EmergencyDrainRuns("main-drain", 0.2e-3),
+            "an emergency drain, carries 12 L/min already."),
         Arguments.of(new Note.MayFloat("sump"), "The sump could float up"),
         Arguments.of(
             new Note.SettlesElsewhere("sump", -2.42, -2.407),

@@ -107,7 +107,7 @@ final class ControlCheck {
     boolean calls =
         switch (level.action()) {
           case FILLS, EMPTIES -> true;
-          case STOPS_WHEN_HIGH, STOPS_WHEN_LOW -> false;
+          case STOPS_WHEN_HIGH, STOPS_WHEN_LOW, LOCKS_OUT_WHEN_HIGH, LOCKS_OUT_WHEN_LOW -> false;
         };
     for (int i = 0; calls && i < level.drives().size(); i++) {
       if (drawing.parts().get(level.drives().get(i)) instanceof Part.Valve valve

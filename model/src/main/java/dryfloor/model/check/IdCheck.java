@@ -4,8 +4,10 @@ import dryfloor.model.Installation;
 import dryfloor.model.element.Element;
 import dryfloor.model.element.Run;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -40,7 +42,29 @@ final class IdCheck {
         findings.error(id, "id", "the id '" + id + "' is taken", "give one of the two another id");
       }
     }
+    checkNames(installation);
     new ReferenceCheck(drawing, findings).run();
+  }
+
+  /** Two things of one name can't be told apart in any answer. */
+  private void checkNames(Installation installation) {
+    Map<String, String> first = new HashMap<>();
+    Stream.concat(
+            installation.elements().map(element -> Map.entry(element.id(), element.name())),
+            installation.runs().stream()
+                .flatMap(run -> run.parts().stream())
+                .map(part -> Map.entry(part.id(), part.name())))
+        .forEach(
+            named -> {
+              String taken = first.putIfAbsent(named.getValue(), named.getKey());
+              if (taken != null && !taken.equals(named.getKey())) {
+                findings.warning(
+                    named.getKey(),
+                    "name",
+                    "'" + taken + "' is called the same, '" + named.getValue() + "'",
+                    "a name of its own, so that answers can tell them apart");
+              }
+            });
   }
 
   static boolean isWellFormed(String id) {

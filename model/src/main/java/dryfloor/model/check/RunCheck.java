@@ -5,6 +5,8 @@ import static dryfloor.model.check.Findings.length;
 
 import dryfloor.model.element.Run;
 import dryfloor.model.element.RunEnd;
+import dryfloor.model.element.Vessel;
+import dryfloor.model.part.Part;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -74,6 +76,9 @@ final class RunCheck {
               + "'",
           "0 mm or more above the inside bottom or floor");
     }
+    if (opening.kind() != RunEnd.Opening.Kind.FREE) {
+      drawing.vessel(opening.at()).ifPresent(vessel -> checkWidth(run, field, vessel, opening));
+    }
     boolean mayStandAbove =
         switch (opening.kind()) {
           case PORT, STANDPIPE -> false;
@@ -94,7 +99,27 @@ final class RunCheck {
     }
   }
 
+  private void checkWidth(Run run, String field, Vessel vessel, RunEnd.Opening opening) {
+    double depth = Math.clamp(opening.elevation() - vessel.bottom(), 0, vessel.shape().height());
+    double section = Math.PI / 4 * run.bore() * run.bore();
+    if (section > vessel.shape().areaAt(depth)) {
+      findings.error(
+          run.id(),
+          field,
+          "the pipe is wider than '" + vessel.id() + "' is there",
+          "a smaller bore, or a larger vessel");
+    }
+  }
+
   private void checkDirection(Run run) {
+    boolean pumps = run.parts().stream().anyMatch(Part.Pump.class::isInstance);
+    if (!pumps && !run.from().equals(run.to()) && run.from().at().equals(run.to().at())) {
+      findings.warning(
+          run.id(),
+          "to",
+          "the run leads from '" + run.from().at() + "' back into it, and no pump drives it",
+          "the vessel that it should lead to");
+    }
     if (run.from().equals(run.to())) {
       findings.error(
           run.id(),

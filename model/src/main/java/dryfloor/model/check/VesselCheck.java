@@ -19,6 +19,9 @@ final class VesselCheck {
   /** (m³) */
   private static final double LEAST_CAPACITY = 1e-5;
 
+  /** (m) Higher than any vessel that stands in a building. */
+  private static final double GREATEST_HEIGHT = 30;
+
   private final Drawing drawing;
   private final Findings findings;
 
@@ -56,6 +59,13 @@ final class VesselCheck {
           "shape",
           "the vessel holds less than 10 mL, too little for a level to mean anything",
           "inside sizes for 10 mL or more; leave out what holds less");
+    }
+    if (exceeds(vessel.shape().height(), GREATEST_HEIGHT)) {
+      findings.error(
+          vessel.id(),
+          "shape",
+          "the vessel is " + length(vessel.shape().height()) + " high",
+          "an inside height of at most " + length(GREATEST_HEIGHT));
     }
   }
 

@@ -41,7 +41,21 @@ final class WeirCheck {
         ends.stream()
             .max(Comparator.comparingDouble(Vessel::bottom))
             .ifPresent(vessel -> checkBottom(weir, vessel));
+        checkLength(weir, ends);
       }
+    }
+  }
+
+  /** A weir runs along a wall of one of its two vessels. */
+  private void checkLength(Weir weir, List<Vessel> ends) {
+    double longest =
+        ends.stream().mapToDouble(vessel -> vessel.shape().rimLength()).max().orElse(Double.NaN);
+    if (exceeds(weir.length(), longest)) {
+      findings.error(
+          weir.id(),
+          "length",
+          "the weir is longer than the rims of '" + weir.from() + "' and '" + weir.to() + "'",
+          "at most " + length(longest) + ", once round the larger one");
     }
   }
 

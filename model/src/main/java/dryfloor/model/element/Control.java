@@ -41,7 +41,19 @@ public sealed interface Control extends Element {
       /** Stops them from the upper level until the lower one is reached. */
       STOPS_WHEN_HIGH,
       /** Stops them from the lower level until the upper one is reached. */
-      STOPS_WHEN_LOW
+      STOPS_WHEN_LOW,
+      /** Stops them at the upper level until a person resets it. */
+      LOCKS_OUT_WHEN_HIGH,
+      /** Stops them at the lower level until a person resets it. */
+      LOCKS_OUT_WHEN_LOW;
+
+      /** Whether it stays as it is once it has acted, whatever the water does. */
+      public boolean locksOut() {
+        return switch (this) {
+          case FILLS, EMPTIES, STOPS_WHEN_HIGH, STOPS_WHEN_LOW -> false;
+          case LOCKS_OUT_WHEN_HIGH, LOCKS_OUT_WHEN_LOW -> true;
+        };
+      }
     }
   }
 

@@ -1,6 +1,8 @@
 package dryfloor.model.file;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -29,6 +31,11 @@ final class DrawnIds {
     LISTS.put("circulationPumps", Referent.CIRCULATION_PUMP);
     LISTS.put("circuits", Referent.CIRCUIT);
     LISTS.put("controls", Referent.CONTROL);
+  }
+
+  /** The lists of the file in which ids are given. */
+  static Set<String> lists() {
+    return Collections.unmodifiableSet(LISTS.keySet());
   }
 
   /** What an id stands for and where it is drawn. */
@@ -98,6 +105,24 @@ final class DrawnIds {
 
   Optional<Drawn> find(String id) {
     return Optional.ofNullable(byId.get(id));
+  }
+
+  /** The id of the element or part in which this path of the file lies; empty if in none. */
+  String ownerOf(String path) {
+    return owner(path).map(Map.Entry::getKey).orElse("");
+  }
+
+  /** What remains of a path of the file within its element or part. */
+  String fieldOf(String path) {
+    return owner(path)
+        .map(entry -> path.substring(entry.getValue().node().place().path().length() + 1))
+        .orElse(path);
+  }
+
+  private Optional<Map.Entry<String, Drawn>> owner(String path) {
+    return byId.entrySet().stream()
+        .filter(entry -> path.startsWith(entry.getValue().node().place().path() + "."))
+        .max(Comparator.comparingInt(entry -> entry.getValue().node().place().path().length()));
   }
 
   /** Whether this object carries an id that was given to an earlier one. */

@@ -100,7 +100,7 @@ final class Fields {
 
   double quantity(String field, QuantityKind kind, Sign sign) {
     return present(field, kind.wanted())
-        .map(value -> QuantityValue.read(value, field, kind, sign, problems()))
+        .map(value -> QuantityValue.read(value, field, kind, sign, context))
         .orElse(Double.NaN);
   }
 
@@ -121,6 +121,7 @@ final class Fields {
     if (value.get() instanceof Located.Text text) {
       HeightText height = HeightText.parse(text.text());
       ReferenceCheck.check(height, value.get().place(), context);
+      height.note(text, context.uncertainTexts());
       double elevation = context.elevations().elevationOf(height, base);
       if (Math.abs(elevation - base) > QuantityKind.LENGTH.largest()) {
         reject(
@@ -130,7 +131,7 @@ final class Fields {
       }
       return elevation;
     }
-    return QuantityValue.read(value.get(), field, QuantityKind.LENGTH, Sign.ANY, problems());
+    return QuantityValue.read(value.get(), field, QuantityKind.LENGTH, Sign.ANY, context);
   }
 
   double heightOr(String field, double base, double usual) {

@@ -52,7 +52,7 @@ public final class InstallationFile {
     return LocatedReader.read(text, problems)
         .flatMap(value -> root(value, problems))
         .flatMap(root -> version.bringUp(root, problems))
-        .flatMap(root -> installation(root, problems, further))
+        .map(root -> installation(root, problems, further))
         .orElseGet(() -> new Reading.Rejected(problems.inOrder()));
   }
 
@@ -67,7 +67,7 @@ public final class InstallationFile {
     return Optional.empty();
   }
 
-  private static Optional<Reading> installation(
+  private static Reading installation(
       Located.Structure root, Problems problems, Function<Installation, List<Finding>> further) {
     DrawnIds ids = DrawnIds.of(root, problems);
     if (ids.count() > MOST_COMPONENTS) {
@@ -75,9 +75,9 @@ public final class InstallationFile {
           root.place(),
           "the file draws " + ids.count() + " components",
           "at most " + MOST_COMPONENTS + "; split the installation into parts that share no water");
-      return Optional.empty();
+      return new Reading.Rejected(problems.inOrder());
     }
-    Context context = new Context(problems, ids, new Elevations(ids));
+    Context context = new Context(problems, ids);
     Fields fields = new Fields(root, Form.INSTALLATION, context);
     Installation installation = InstallationReader.read(fields);
     Problems warnings = new Problems();
@@ -86,13 +86,21 @@ public final class InstallationFile {
     if (problems.isEmpty()) {
       places.add(further.apply(installation), problems, warnings);
     }
+    UncertainDrawing uncertain =
+        UncertainDrawing.of(root, context, other -> installation(other, new Problems(), further));
+    if (problems.isEmpty()) {
+      uncertain.checkEnds(problems);
+    }
     if (!problems.isEmpty()) {
-      return Optional.empty();
+      return new Reading.Rejected(problems.inOrder());
     }
     if (installation.componentCount() != ids.count()) {
       throw new IllegalStateException(
           "the reader lost one of " + ids.count() + " components without a word: a mistake in it");
     }
-    return Optional.of(new Reading.Read(installation, warnings.inOrder()));
+    return new Reading.Read(
+        installation.withTolerances(UncertainDrawing.tolerances(context)),
+        warnings.inOrder(),
+        uncertain);
   }
 }

@@ -35,7 +35,8 @@ public final class InstallationWriter {
    * @throws IllegalArgumentException if the installation refers to something it does not draw
    */
   public static String text(Installation installation, Units units) {
-    return SheetText.of(sheet(installation, new Spelling(units)));
+    Sheet sheet = sheet(installation, new Spelling(units));
+    return SheetText.of(ToleranceWriter.write(sheet, installation.tolerances()));
   }
 
   private static Sheet sheet(Installation installation, Spelling spelling) {

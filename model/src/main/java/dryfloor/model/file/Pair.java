@@ -20,8 +20,8 @@ record Pair(double first, double second) {
         Located two = sequence.items().getLast();
         pairs.add(
             new Pair(
-                QuantityValue.read(one, "the first of two", first, sign, problems),
-                QuantityValue.read(two, "the second of two", second, sign, problems)));
+                QuantityValue.read(one, "the first of two", first, sign, in.context()),
+                QuantityValue.read(two, "the second of two", second, sign, in.context())));
       } else {
         in.flaw();
         problems.add(

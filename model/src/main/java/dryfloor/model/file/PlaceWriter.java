@@ -27,7 +27,7 @@ record PlaceWriter(Installation installation, Bases bases, Spelling spelling) {
   Sheet floor(Floor floor) {
     Sheet sheet = sheet(floor.id(), floor.name()).put("storey", floor.storey());
     double offset = floor.elevation() - bases.of(floor.storey());
-    if (offset != 0) {
+    if (offset != 0 || installation.isUncertain(floor.id(), "offset")) {
       sheet.height("offset", offset);
     }
     return sheet
@@ -46,10 +46,11 @@ record PlaceWriter(Installation installation, Bases bases, Spelling spelling) {
             .height("raised", vessel.bottom() - bases.of(vessel.standsIn()))
             .height("level", vessel.level() - vessel.bottom())
             .putIfAny("contents", vessel.contents().stream().map(this::contents).toList());
-    if (vessel.salinity() != usualSalinity) {
+    if (vessel.salinity() != usualSalinity || installation.isUncertain(vessel.id(), "salinity")) {
       sheet.quantity("salinity", QuantityKind.SALINITY, vessel.salinity());
     }
-    if (vessel.spillEdge() != vessel.shape().rimLength()) {
+    if (vessel.spillEdge() != vessel.shape().rimLength()
+        || installation.isUncertain(vessel.id(), "spillEdge")) {
       sheet.length("spillEdge", vessel.spillEdge());
     }
     return sheet.quantity("emptyMass", QuantityKind.MASS, vessel.emptyMass());

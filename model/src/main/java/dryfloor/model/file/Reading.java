@@ -10,8 +10,10 @@ public sealed interface Reading {
    * A sound installation.
    *
    * @param warnings what may be meant but should be looked at
+   * @param uncertain what is known within limits only
    */
-  record Read(Installation installation, List<Problem> warnings) implements Reading {
+  record Read(Installation installation, List<Problem> warnings, UncertainDrawing uncertain)
+      implements Reading {
     public Read {
       warnings = List.copyOf(warnings);
     }

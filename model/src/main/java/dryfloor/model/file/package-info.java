@@ -24,6 +24,15 @@
  *       a floor or a vessel (its inside bottom); {@code .rim} is a vessel's rim.
  * </ul>
  *
+ * <h2>Tolerances</h2>
+ *
+ * <p>Any quantity may say how far it may be off: {@code "120 mm ± 5 mm"} (or {@code +/-}), {@code
+ * "40 L/min ± 10 %"}, {@code "8 mm to 12 mm"}, whose middle is then drawn; {@code "80 mm ± 5 mm
+ * below display.rim"}. Not a height or temperature by a percentage, not the salinity that vessels
+ * share, not the corners of an outline; of a fraction "± 5 %" means points of the hundred. Those in
+ * one list of pairs (a curve, the points of a table) are off together. {@link
+ * dryfloor.model.file.UncertainDrawing} reads the file with other values in their places.
+ *
  * <h2>Fields</h2>
  *
  * <table>

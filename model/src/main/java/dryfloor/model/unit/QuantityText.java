@@ -39,8 +39,32 @@ public final class QuantityText {
     record Unfit(String found, String wanted) implements Parsed {}
   }
 
+  /** A number and the symbol behind it, empty where there is none. */
+  record Written(double number, String symbol) {}
+
+  /** What a text consists of, if it begins with a number. */
+  static Optional<Written> written(String text) {
+    Matcher parts = PARTS.matcher(text.strip());
+    return parts.matches()
+        ? number(parts.group(1)).map(value -> new Written(value, symbol(parts)))
+        : Optional.empty();
+  }
+
+  private static String symbol(Matcher parts) {
+    return parts.group(2).strip().replace(" (", "(");
+  }
+
   /** Reads a text as a quantity of this kind; anything finite and of sensible size will do. */
   public static Parsed parse(QuantityKind kind, String text) {
+    return parse(kind, text, false);
+  }
+
+  /** Reads a text as the difference of two quantities of this kind, which knows no zero point. */
+  static Parsed difference(QuantityKind kind, String text) {
+    return parse(kind, text, true);
+  }
+
+  private static Parsed parse(QuantityKind kind, String text, boolean difference) {
     Optional<String> strange = strangeCharacter(text);
     if (strange.isPresent()) {
       return unfit(kind, "'" + text + "' has " + strange.get());
@@ -53,10 +77,10 @@ public final class QuantityText {
     if (value.isEmpty()) {
       return notANumber(kind, text);
     }
-    String symbol = parts.group(2).strip().replace(" (", "(");
+    String symbol = symbol(parts);
     return symbol.isEmpty()
         ? withoutUnit(kind, text, value.get())
-        : withUnit(kind, text, value.get(), symbol);
+        : withUnit(kind, text, value.get(), symbol, difference);
   }
 
   /**
@@ -114,13 +138,15 @@ public final class QuantityText {
         : unfit(kind, "'" + text + "' has no unit");
   }
 
-  private static Parsed withUnit(QuantityKind kind, String text, double value, String symbol) {
+  private static Parsed withUnit(
+      QuantityKind kind, String text, double value, String symbol, boolean difference) {
     Optional<KnownUnit> unit = KnownUnit.find(symbol);
     if (unit.isEmpty()) {
       return unknownUnit(kind, text, symbol);
     }
+    double zero = difference ? unit.get().offset() : 0;
     return kind.accepts(unit.get().kind())
-        ? bounded(kind, text, unit.get().toInside(value))
+        ? bounded(kind, text, unit.get().toInside(value) - zero)
         : unfit(kind, "'" + text + "' is " + unit.get().kind().description());
   }
 

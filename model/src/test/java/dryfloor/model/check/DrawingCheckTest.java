@@ -162,6 +162,54 @@ class DrawingCheckTest {
   }
 
   @Test
+  void aWeirLongerThanOnceRoundItsVesselIsFound() {
+    // Both tubs are 1 m by 0.5 m: 3 m round.
+    vessels.set(1, tub("lower", "floor", 0.9));
+    weirs.add(new Weir("edge", "Edge", Weir.Kind.LIP, "upper", "lower", 1.3, 3.1));
+    assertFound(Finding.Severity.ERROR, "edge", "length", "longer than the rims of");
+    weirs.set(0, new Weir("edge", "Edge", Weir.Kind.LIP, "upper", "lower", 1.3, 3));
+    assertThat(findings()).isEmpty();
+  }
+
+  @Test
+  void aVesselHigherThanAHouseIsFound() {
+    Vessel tub = vessels.getFirst();
+    vessels.set(0, tub.withShape(new Shape.Box(1, 0.5, 31)));
+    assertFound(Finding.Severity.ERROR, "upper", "shape", "the vessel is 31");
+  }
+
+  @Test
+  void aPipeWiderThanTheVesselItLeavesIsFound() {
+    // 0.5 m² are a circle of 798 mm.
+    runs.add(wide(0.8));
+    assertThat(findings())
+        .extracting(Finding::field, Finding::message)
+        .containsExactly(
+            tuple("from.at", "the pipe is wider than 'upper' is there"),
+            tuple("to.at", "the pipe is wider than 'lower' is there"));
+    runs.set(0, wide(0.79));
+    assertThat(findings()).isEmpty();
+  }
+
+  private static Run wide(double bore) {
+    return run("pipe", opening("upper", 1.2), opening("lower", 0.9)).withBore(bore);
+  }
+
+  @Test
+  void aDrainBackIntoItsOwnVesselIsAWarning() {
+    runs.add(run("drain", opening("upper", 1.2), opening("upper", 1.1)));
+    assertFound(Finding.Severity.WARNING, "drain", "to", "back into it, and no pump drives it");
+  }
+
+  @Test
+  void twoThingsOfOneNameAreAWarning() {
+    floors.set(0, new Floor("floor", "upper", "ground", 0, 20, 0.01, 1, Optional.empty()));
+    assertThat(findings())
+        .extracting(Finding::severity, Finding::field)
+        .containsExactly(tuple(Finding.Severity.WARNING, "name"));
+  }
+
+  @Test
   void aSupplyWithoutProtectionIsAWarningThatDefersToAPlumber() {
     supplies.add(supply(Supply.Protection.NONE));
     runs.add(run("fill", new RunEnd.AtSupply("mains"), opening("lower", 0.9)));

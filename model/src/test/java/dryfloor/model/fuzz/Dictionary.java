@@ -87,7 +87,11 @@ final class Dictionary {
           "\"datum\"",
           "\"80 mm below x.rim\"",
           "\"1 m above datum\"",
-          "\"1 m below .rim\"");
+          "\"1 m below .rim\"",
+          "\"120 mm ± 5 mm\"",
+          "\"4 L/min +/- 10 %\"",
+          "\"8 to 12 mm\"",
+          "\"80 mm ± 5 mm below x.rim\"");
 
   private static final List<String> TOKENS =
       List.of(

@@ -3,6 +3,7 @@ package dryfloor.app.view.edit;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
 import dryfloor.model.Sequence;
+import dryfloor.model.Tolerance;
 import dryfloor.model.element.CirculationPump;
 import dryfloor.model.element.Control;
 import dryfloor.model.element.Element;
@@ -70,21 +71,43 @@ final class Removal {
   }
 
   private Installation result() {
-    return new Installation(
-        drawing.name(),
-        drawing.conditions(),
-        kept(drawing.storeys(), storey -> true),
-        kept(drawing.floors(), floor -> true).stream().map(this::floor).toList(),
-        kept(drawing.vessels(), vessel -> true).stream().map(this::vessel).toList(),
-        kept(drawing.weirs(), weir -> !weir.from().equals(id) && !weir.to().equals(id)),
-        kept(drawing.junctions(), junction -> true),
-        kept(drawing.supplies(), supply -> true),
-        kept(drawing.drains(), drain -> true),
-        kept(drawing.runs(), run -> true).stream().map(this::run).toList(),
-        kept(drawing.circulationPumps(), pump -> true),
-        kept(drawing.circuits(), circuit -> true),
-        drawing.controls().stream().flatMap(control -> control(control).stream()).toList(),
-        failures(drawing.failureSettings()));
+    Installation rest =
+        new Installation(
+            drawing.name(),
+            drawing.conditions(),
+            kept(drawing.storeys(), storey -> true),
+            kept(drawing.floors(), floor -> true).stream().map(this::floor).toList(),
+            kept(drawing.vessels(), vessel -> true).stream().map(this::vessel).toList(),
+            kept(drawing.weirs(), weir -> !weir.from().equals(id) && !weir.to().equals(id)),
+            kept(drawing.junctions(), junction -> true),
+            kept(drawing.supplies(), supply -> true),
+            kept(drawing.drains(), drain -> true),
+            kept(drawing.runs(), run -> true).stream().map(this::run).toList(),
+            kept(drawing.circulationPumps(), pump -> true),
+            kept(drawing.circuits(), circuit -> true),
+            drawing.controls().stream().flatMap(control -> control(control).stream()).toList(),
+            failures(drawing.failureSettings()));
+    return rest.withTolerances(tolerances(rest));
+  }
+
+  /**
+   * Those of what is still there. Of top-ups and events only the place in their list is known,
+   * which may be another now.
+   */
+  private List<Tolerance> tolerances(Installation rest) {
+    boolean sameLists = rest.failureSettings().equals(drawing.failureSettings());
+    Set<String> there =
+        Stream.concat(
+                rest.elements().map(Element::id),
+                rest.runs().stream().flatMap(run -> run.parts().stream()).map(Part::id))
+            .collect(Collectors.toSet());
+    return drawing.tolerances().stream()
+        .filter(
+            tolerance ->
+                tolerance.of().isEmpty()
+                    ? sameLists || !tolerance.field().startsWith("failures.")
+                    : there.contains(tolerance.of()))
+        .toList();
   }
 
   private <T extends Element> List<T> kept(List<T> all, Predicate<T> also) {

@@ -1,6 +1,6 @@
 package dryfloor.app.view.file;
 
-import dryfloor.analysis.failure.EventFailures;
+import dryfloor.analysis.failure.NamedFailures;
 import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
 import dryfloor.model.file.Problem;
@@ -46,7 +46,7 @@ public sealed interface Opening {
       stamp = Stamp.MISSING;
       units = Units.METRIC;
     }
-    return switch (InstallationFile.read(file, EventFailures::check)) {
+    return switch (InstallationFile.read(file, NamedFailures::check)) {
       case Reading.Read read ->
           new Opened(
               new DrawingFile(Optional.of(file), Optional.of(read.installation()), stamp, units),

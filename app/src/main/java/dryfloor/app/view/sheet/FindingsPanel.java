@@ -1,6 +1,6 @@
 package dryfloor.app.view.sheet;
 
-import dryfloor.analysis.failure.EventFailures;
+import dryfloor.analysis.failure.NamedFailures;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
@@ -57,7 +57,7 @@ public final class FindingsPanel extends VBox {
   private void show() {
     Installation drawing = work.installation().get();
     List<Finding> findings =
-        Stream.concat(DrawingCheck.check(drawing).stream(), EventFailures.check(drawing).stream())
+        Stream.concat(DrawingCheck.check(drawing).stream(), NamedFailures.check(drawing).stream())
             .sorted(Comparator.comparing(finding -> !finding.isError()))
             .toList();
     if (!findings.equals(list.getItems())) {

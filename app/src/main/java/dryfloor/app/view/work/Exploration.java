@@ -1,7 +1,5 @@
 package dryfloor.app.view.work;
 
-import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Progress;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
@@ -97,12 +95,6 @@ public final class Exploration<A> implements AutoCloseable {
     Watch(int number) {
       this.number = number;
     }
-
-    @Override
-    public void settled(Outcome normal) {}
-
-    @Override
-    public void answered(FailureResult result) {}
 
     @Override
     public void finished(int done, int of) {

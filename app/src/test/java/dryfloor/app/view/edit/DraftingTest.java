@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.app.sample.ShippedDrawing;
 import dryfloor.model.Installation;
+import dryfloor.model.Tolerance;
 import dryfloor.model.check.DrawingCheck;
 import dryfloor.model.check.Finding;
 import dryfloor.model.element.Element;
@@ -34,6 +35,19 @@ class DraftingTest {
       Placed placed = Placement.of(drawing, what, chosen, Units.METRIC);
       assertThat(ids(sound(placed.trial()))).contains(placed.id()).hasSize(ids(drawing).size() + 1);
     }
+  }
+
+  @Test
+  void aToleranceStaysWithWhatIsDrawnAndGoesWithWhatIsTakenOut() {
+    Installation measured = ShippedDrawing.read("tape-measure/as-drawn.json");
+    assertThat(measured.tolerances()).hasSize(5);
+
+    Installation edited = Heights.level(measured, "sump", 0.4);
+    Installation saved = sound(FileTree.of(edited, Units.US).read());
+    assertThat(saved.tolerances()).extracting(Tolerance::of).contains("sump", "return-break");
+
+    Installation without = Removal.of(measured, "return-line");
+    assertThat(without.tolerances()).extracting(Tolerance::of).containsExactly("sump");
   }
 
   @Test

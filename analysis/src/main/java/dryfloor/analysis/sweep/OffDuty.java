@@ -10,15 +10,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Finds pumps that nothing ever stops and that move no water in normal operation: failures of a
- * drawing that does not circulate look safer than those of the building it was meant to be.
+ * Finds what does not do in normal operation what it is drawn for. Pumps that nothing ever stops
+ * and that move no water: failures of a drawing that does not circulate look safer than those of
+ * the building it was meant to be. Emergency drains that carry water all along: what they should
+ * save is then half lost.
  */
-final class IdlePumps {
+final class OffDuty {
 
   /** Less than this (m³/s), 6 mL in a minute, circulates nothing. */
   private static final double NOTHING = 1e-7;
 
-  private IdlePumps() {}
+  private OffDuty() {}
 
   /** A note for each, in the order of the drawing. */
   static List<Note> of(Installation installation, Outcome normal) {
@@ -26,14 +28,20 @@ final class IdlePumps {
     double end = normal.trajectory().time(normal.trajectory().moments() - 1);
     List<Flows.Flow> flows = normal.trajectory().flowsAt(end);
     for (Run run : installation.runs()) {
+      double carried =
+          flows.stream()
+              .filter(flow -> flow.path().equals(run.id()))
+              .mapToDouble(Flows.Flow::rate)
+              .max()
+              .orElse(0);
+      if (run.duty() == Run.Duty.EMERGENCY && carried > NOTHING) {
+        notes.add(new Note.EmergencyDrainRuns(run.id(), carried));
+      }
       for (Part part : run.parts()) {
         if (part instanceof Part.Pump pump && alwaysRuns(installation, pump)) {
           boolean sucksAir =
               normal.dryPumps().stream().anyMatch(dry -> dry.pump().equals(pump.id()));
-          boolean still =
-              flows.stream()
-                  .noneMatch(flow -> flow.path().equals(run.id()) && flow.rate() > NOTHING);
-          if (sucksAir || still) {
+          if (sucksAir || carried <= NOTHING) {
             notes.add(new Note.IdlePump(pump.id(), sucksAir));
           }
         }

@@ -2,17 +2,22 @@ package dryfloor.analysis.sweep;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.DisplayAboveSump;
 import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.RunPlan;
+import dryfloor.analysis.installation.Trial;
 import dryfloor.analysis.outcome.Note;
+import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.model.Installation;
+import dryfloor.model.element.Run;
 import java.util.List;
 import java.util.function.Consumer;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.Test;
 
 /** A drawing that does not circulate must not pass for a safe one. */
-class IdlePumpsTest {
+class OffDutyTest {
 
   @Test
   void aPumpThatLiftsTooLittleMovesNoWater() throws BaselineProblem {
@@ -31,6 +36,33 @@ class IdlePumpsTest {
             .draw();
 
     assertThat(idle(weeping)).contains(new Note.IdlePump("return-pump", true));
+  }
+
+  @Test
+  void anEmergencyDrainAtTheWaterLineRunsWhenAllIsWell() throws BaselineProblem {
+    // Its lip lies 40 mm below that of the main standpipe: the pump's water takes it first.
+    Installation tank =
+        new DisplayAboveSump()
+            .plan()
+            .run(
+                "spare",
+                r ->
+                    r.fromLip("display", 0.56)
+                        .to("sump", 0.4)
+                        .bore(0.06)
+                        .length(5)
+                        .vented()
+                        .duty(Run.Duty.EMERGENCY))
+            .draw();
+
+    assertThat(Sweep.everyFailure(tank, 1, Progress.NONE).normal().notes())
+        .filteredOn(Note.EmergencyDrainRuns.class::isInstance)
+        .singleElement(InstanceOfAssertFactories.type(Note.EmergencyDrainRuns.class))
+        .satisfies(note -> assertThat(note.run()).isEqualTo("spare"))
+        .satisfies(note -> assertThat(note.flow()).isGreaterThan(0.1e-3));
+    assertThat(Trial.after(tank, new Failure.RunClogs("return", Failure.Degree.BY_HALF)).story())
+        .extracting(StoryEvent::what)
+        .doesNotContain(StoryEvent.What.BEGINS_TO_FLOW);
   }
 
   @Test
