@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -28,6 +29,8 @@ import javafx.scene.layout.VBox;
 public final class MendsPanel extends VBox {
 
   private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+
+  private static final double BESIDE_THE_SCROLL_BAR = 10;
 
   /** What was found for one failure of one drawing. */
   private record Found(Installation drawing, Failure failure, List<Remedy> remedies) {
@@ -55,6 +58,7 @@ public final class MendsPanel extends VBox {
     state.setWrapText(true);
     state.setMinHeight(USE_PREF_SIZE);
     cards.setId("mends");
+    cards.setPadding(new Insets(0, BESIDE_THE_SCROLL_BAR, 0, 0));
     cards.getStyleClass().add("mends");
     scroll.setContent(cards);
     scroll.setFitToWidth(true);

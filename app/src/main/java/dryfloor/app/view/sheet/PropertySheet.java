@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.beans.value.ObservableValue;
+import javafx.geometry.Insets;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -29,6 +30,8 @@ public final class PropertySheet extends ScrollPane {
 
   /** While something is dragged, the fields follow once the hand rests. */
   private static final Duration REST = Duration.millis(120);
+
+  private static final double BESIDE_THE_SCROLL_BAR = 10;
 
   private final Work work;
   private final Selection selection;
@@ -56,6 +59,7 @@ public final class PropertySheet extends ScrollPane {
     more.setId("sheet-more");
     limits = new LimitsSection(work, selection, units, this::showLimits);
     VBox content = new VBox(8, heading, limits, elsewhere, fields, more);
+    content.setPadding(new Insets(0, BESIDE_THE_SCROLL_BAR, 0, 0));
     setContent(content);
     setFitToWidth(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
