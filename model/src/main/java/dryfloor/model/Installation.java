@@ -165,6 +165,26 @@ public record Installation(
     return with(name, conditions, vessels, weirs, junctions, runs, other, failureSettings);
   }
 
+  /** The same installation with other controls. */
+  public Installation withControls(List<Control> other) {
+    return new Installation(
+        name,
+        conditions,
+        storeys,
+        floors,
+        vessels,
+        weirs,
+        junctions,
+        supplies,
+        drains,
+        runs,
+        circulationPumps,
+        circuits,
+        other,
+        failureSettings,
+        tolerances);
+  }
+
   /** The same installation with something else said about its failures. */
   public Installation withFailureSettings(FailureSettings other) {
     return with(name, conditions, vessels, weirs, junctions, runs, circuits, other);

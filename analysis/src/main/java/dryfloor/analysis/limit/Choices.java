@@ -45,7 +45,12 @@ final class Choices {
 
   /** Why the drawing with this value chosen can't be, if so. */
   Optional<String> fault(Property property, double value) {
-    return errors(with(property, value))
+    return faultOf(with(property, value));
+  }
+
+  /** Why a drawing that was changed can't be, if so. */
+  Optional<String> faultOf(Installation changed) {
+    return errors(changed)
         .filter(error -> !faultsAsDrawn.contains(place(error)))
         .map(Finding::message)
         .findFirst();

@@ -11,18 +11,21 @@ import java.util.List;
  *
  * @param today every failure as drawn
  * @param answers one for each property that was asked about, in the order of the drawing
+ * @param remedies what mends the failures that wet a floor today or have no answer, worst failure
+ *     first, and for each the least change first
  */
-public record LimitResult(SweepResult today, List<LimitAnswer> answers) {
+public record LimitResult(SweepResult today, List<LimitAnswer> answers, List<Remedy> remedies) {
 
   public LimitResult {
     answers = List.copyOf(answers);
+    remedies = List.copyOf(remedies);
   }
 
   /**
    * The single changes that mend this failure without harm elsewhere, the smallest first, measured
    * by the values that were looked at.
    */
-  public List<SingleChange> mends(Failure failure) {
+  List<SingleChange.Moved> mends(Failure failure) {
     return answers.stream()
         .filter(LimitAnswer.Found.class::isInstance)
         .map(LimitAnswer.Found.class::cast)
@@ -30,9 +33,25 @@ public record LimitResult(SweepResult today, List<LimitAnswer> answers) {
             found ->
                 found.mends().stream()
                     .filter(mend -> mend.failure().equals(failure))
-                    .map(mend -> SingleChange.of(found, mend)))
-        .sorted(Comparator.comparingDouble(SingleChange::share))
+                    .map(mend -> nearest(found.property(), found.scale(), mend)))
+        .sorted(Comparator.comparingDouble(SingleChange.Moved::share))
         .toList();
+  }
+
+  private static SingleChange.Moved nearest(Property property, Scale scale, Mend mend) {
+    double nearest = mend.ranges().getFirst().from();
+    for (SafeRange range : mend.ranges()) {
+      double value = Math.clamp(scale.today(), range.from(), range.to());
+      if (Math.abs(value - scale.today()) < Math.abs(nearest - scale.today())) {
+        nearest = value;
+      }
+    }
+    return SingleChange.Moved.of(property, scale, nearest);
+  }
+
+  /** What mends this failure, the least change first. */
+  public List<Remedy> remedies(Failure failure) {
+    return remedies.stream().filter(remedy -> remedy.failure().equals(failure)).toList();
   }
 
   /** The failures that wet a floor today or have no answer, worst first. */

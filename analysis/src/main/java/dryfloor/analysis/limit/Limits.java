@@ -1,5 +1,6 @@
 package dryfloor.analysis.limit;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
@@ -12,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /** Finds how far what a user may choose can be changed before a floor gets wet. */
@@ -22,6 +24,9 @@ public final class Limits {
 
   /** By so many steps a level is filled higher to see whether it stays (mm). */
   private static final int FILLED = 5;
+
+  /** So many changes of numbers are looked into for each failure that they mend. */
+  private static final int NUMBERS = 4;
 
   private final Choices choices;
   private final SweepResult today;
@@ -39,7 +44,8 @@ public final class Limits {
   }
 
   /**
-   * Finds the limits of these properties.
+   * Finds the limits of these properties, and what mends the failures that wet a floor today: the
+   * numbers among them, and where all properties are asked about also what may be added.
    *
    * @param threads to use; the answers do not depend on it
    * @param progress told of failures first, then of properties
@@ -52,17 +58,65 @@ public final class Limits {
     Inquiry inquiry = Inquiry.of(installation, progress::cancelled);
     SweepResult today = Sweep.everyFailure(inquiry, threads, progress);
     Limits limits = new Limits(installation, today, progress);
+    LimitResult found = new LimitResult(today, of(today, properties, threads, progress), List.of());
+    boolean whole = properties.containsAll(limits.choices.all());
+    return new LimitResult(today, found.answers(), limits.remedies(found, whole, threads));
+  }
+
+  /**
+   * Finds the limits of these properties of a drawing whose failures are answered, and no more.
+   *
+   * @param threads to use; the answers do not depend on it
+   * @param progress told of properties
+   * @return one for each property, in their order
+   */
+  public static List<LimitAnswer> of(
+      SweepResult today, List<Property> properties, int threads, Progress progress) {
+    Limits limits = new Limits(today.installation(), today, progress);
     LimitAnswer[] answers = new LimitAnswer[properties.size()];
     Team.share(
         answers.length, threads, progress, i -> answers[i] = limits.answer(properties.get(i)));
-    return new LimitResult(
-        today,
-        IntStream.range(0, answers.length)
-            .mapToObj(
-                i ->
-                    Optional.ofNullable(answers[i])
-                        .orElseGet(() -> limits.cancelled(properties.get(i))))
-            .toList());
+    return IntStream.range(0, answers.length)
+        .mapToObj(
+            i ->
+                Optional.ofNullable(answers[i])
+                    .orElseGet(() -> limits.cancelled(properties.get(i))))
+        .toList();
+  }
+
+  /**
+   * Finds everything that mends one failure, and no limits.
+   *
+   * @param threads to use; the answers do not depend on it
+   * @param progress told of failures first, then of changes
+   * @throws BaselineProblem if the installation spills or never settles when all is well
+   * @throws CancellationException if {@code progress} ended it
+   */
+  public static LimitResult mends(
+      Installation installation, Failure failure, int threads, Progress progress)
+      throws BaselineProblem {
+    SweepResult today = Sweep.everyFailure(installation, threads, progress);
+    return new LimitResult(today, List.of(), Mends.of(today, failure, threads, progress));
+  }
+
+  /** What was found to mend each failure that wets a floor today, and what may be added. */
+  private List<Remedy> remedies(LimitResult limits, boolean additions, int threads) {
+    try {
+      return limits.wrongToday().stream()
+          .flatMap(
+              failure ->
+                  Mends.withAdditions(
+                      today,
+                      failure,
+                      limits.mends(failure).stream().limit(NUMBERS).toList(),
+                      additions,
+                      threads,
+                      progress)
+                      .stream())
+          .toList();
+    } catch (CancellationException cancelled) {
+      return List.of();
+    }
   }
 
   /**
@@ -120,13 +174,17 @@ public final class Limits {
 
   /** Whether a level goes back to where it settles today when it is filled a little more. */
   private Optional<LimitAnswer> held(Property property) {
+    return held(choices, property, today, progress::cancelled);
+  }
+
+  static Optional<LimitAnswer> held(
+      Choices choices, Property property, SweepResult today, BooleanSupplier cancelled) {
     if (!(property instanceof Property.RunningLevel level)) {
       return Optional.empty();
     }
     Scale scale = choices.scale(property);
     double more = FILLED * scale.step();
-    Trial filled =
-        Trial.of(choices, property, scale.today() + more, today.normal(), progress::cancelled);
+    Trial filled = Trial.of(choices, property, scale.today() + more, today.normal(), cancelled);
     double settled = Trial.settled(level, today.normal());
     return filled
         .inquiry()

@@ -66,7 +66,7 @@ final class Trial {
   }
 
   /** A level below that of a float is no level to run at: the float fills it up again. */
-  private static Optional<Decider> filledUpAgain(
+  static Optional<Decider> filledUpAgain(
       Choices choices, Property property, double value, Outcome today, Outcome normal) {
     if (!(property instanceof Property.RunningLevel level)) {
       return Optional.empty();

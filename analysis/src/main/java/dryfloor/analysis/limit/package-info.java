@@ -1,8 +1,11 @@
 /**
  * How high, how low, how big: the ranges of what a user may choose in which no further failure wets
- * a floor. {@link dryfloor.analysis.limit.Limits} is the way in, {@link
- * dryfloor.analysis.limit.Property} says what may be chosen. Nothing is worked out by a formula:
- * each value is drawn, let settle and asked about its failures by the simulation. No words here.
+ * a floor, and single changes that mend a failure. {@link dryfloor.analysis.limit.Limits} is the
+ * way in to the first, {@link dryfloor.analysis.limit.Mends} to the second; {@link
+ * dryfloor.analysis.limit.Property} says what may be chosen, {@link
+ * dryfloor.analysis.limit.SingleChange} what may be changed or added. Nothing is worked out by a
+ * formula: each value is drawn, let settle and asked about its failures by the simulation. No words
+ * here but the names of what is added.
  */
 @NullMarked
 package dryfloor.analysis.limit;

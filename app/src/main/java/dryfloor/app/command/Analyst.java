@@ -49,6 +49,10 @@ public interface Analyst {
       Installation installation, List<Property> properties, int threads, Progress progress)
       throws BaselineProblem;
 
+  /** What mends one failure, on so many threads. */
+  LimitResult mends(Installation installation, Failure failure, int threads, Progress progress)
+      throws BaselineProblem;
+
   /** What becomes of a drawing that is left alone for these times (s), on so many threads. */
   AbsenceResult absences(
       Installation installation, List<Double> times, int threads, Progress progress)

@@ -1,5 +1,6 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Limits;
@@ -14,6 +15,7 @@ import dryfloor.model.file.VisibleText;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -24,17 +26,20 @@ import picocli.CommandLine.Parameters;
 /** Tells how far things can be changed. */
 @Command(
     name = "limits",
-    description = "Tell how far each thing can be changed: how high, how low, how big.",
+    description =
+        "Tell how far each thing can be changed: how high, how low, how big; and what mends the"
+            + " failures that wet a floor.",
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Exit codes: 0 a limit is told, 2 the drawing is wrong or nothing fits --of,",
+      "Exit codes: 0 a limit or mend is told, 2 the drawing is wrong or nothing fits --of or --mend,",
       "3 a search was not finished.",
       "",
       "Examples:",
       "  dryfloor limits shop.json",
       "  dryfloor limits shop.json --of sump",
-      "  dryfloor limits shop.json --of running-level --of siphon-break"
+      "  dryfloor limits shop.json --of running-level --of siphon-break",
+      "  dryfloor limits shop.json --mend power-lost.building"
     })
 public final class LimitsCommand implements Callable<Integer> {
 
@@ -50,6 +55,14 @@ public final class LimitsCommand implements Callable<Integer> {
           "Only what has this in its id, such as running-level, sump or rim.tray; may be given"
               + " again.")
   private List<String> wanted = List.of();
+
+  @Option(
+      names = "--mend",
+      paramLabel = "FAILURE",
+      description =
+          "Only what mends this failure, by a number or by something added: its id or any part of"
+              + " it that fits only one.")
+  private Optional<String> mend = Optional.empty();
 
   @Mixin private AnswerOptions options = new AnswerOptions();
 
@@ -70,19 +83,46 @@ public final class LimitsCommand implements Callable<Integer> {
   }
 
   private ExitCode answer(OneDrawing one, Installation installation) throws BaselineProblem {
+    return mend.isPresent() ? mends(one, installation, mend.get()) : limits(one, installation);
+  }
+
+  private ExitCode mends(OneDrawing one, Installation installation, String wantedFailure)
+      throws BaselineProblem {
+    List<Failure> failures = workplace.analyst().failures(installation);
+    return switch (new FailureSearch(failures, installation).find(wantedFailure)) {
+      case FailureSearch.Found.Unclear unclear ->
+          one.refuse(
+              List.of(new Problem(0, 0, "", unclear.complaint(), "give the id of one failure")));
+      case FailureSearch.Found.Meant meant -> {
+        try (WatchedProgress progress = one.progress()) {
+          tell(
+              one,
+              installation,
+              workplace.analyst().mends(installation, meant.failure(), threads.count(), progress));
+        }
+        yield ExitCode.FLOOR_DRY;
+      }
+    };
+  }
+
+  private ExitCode limits(OneDrawing one, Installation installation) throws BaselineProblem {
     List<Property> properties =
         Limits.properties(installation).stream().filter(this::isWanted).toList();
     if (properties.isEmpty()) {
       return one.refuse(List.of(nothingFits(installation)));
     }
     LimitResult limits = limits(one, installation, properties);
+    tell(one, installation, limits);
+    boolean open = limits.answers().stream().anyMatch(LimitAnswer.Cancelled.class::isInstance);
+    return open ? ExitCode.NO_ANSWER : ExitCode.FLOOR_DRY;
+  }
+
+  private void tell(OneDrawing one, Installation installation, LimitResult limits) {
     Wording wording = options.wording(installation);
     one.tell(
         wording,
         () -> LimitsReport.of(limits, wording, workplace.surface().ink()),
         json -> json.limited(file, wording, limits));
-    boolean open = limits.answers().stream().anyMatch(LimitAnswer.Cancelled.class::isInstance);
-    return open ? ExitCode.NO_ANSWER : ExitCode.FLOOR_DRY;
   }
 
   private boolean isWanted(Property property) {

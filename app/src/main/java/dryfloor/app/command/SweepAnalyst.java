@@ -75,6 +75,13 @@ public final class SweepAnalyst implements Analyst {
   }
 
   @Override
+  public LimitResult mends(
+      Installation installation, Failure failure, int threads, Progress progress)
+      throws BaselineProblem {
+    return Limits.mends(installation, failure, threads, progress);
+  }
+
+  @Override
   public AbsenceResult absences(
       Installation installation, List<Double> times, int threads, Progress progress)
       throws BaselineProblem {

@@ -25,6 +25,7 @@ final class JsonLimits {
   void put(LimitResult result) {
     ArrayNode limits = node.putArray("limits");
     result.answers().forEach(answer -> put(limits.addObject(), answer));
+    new JsonRemedies(wording).put(node.putArray("remedies"), result.remedies());
   }
 
   private void put(ObjectNode into, LimitAnswer answer) {
@@ -85,7 +86,7 @@ final class JsonLimits {
     return into.put("failure", FailureNames.id(failure));
   }
 
-  private static void number(ObjectNode into, String name, Scale scale, double value) {
+  static void number(ObjectNode into, String name, Scale scale, double value) {
     switch (scale.kind()) {
       case HEIGHT -> JsonOutcome.number(into, name + "_mm", (value - scale.base()) * 1000);
       case WIDTH -> JsonOutcome.number(into, name + "_mm", value * 1000);

@@ -2,20 +2,14 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
-import dryfloor.analysis.limit.Decider;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
-import dryfloor.analysis.limit.Mend;
-import dryfloor.analysis.limit.SafeRange;
+import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.limit.Scale;
-import dryfloor.analysis.limit.SingleChange;
 import java.util.List;
 
 /** How far each thing can be changed before a further failure wets a floor. */
 public final class LimitsReport {
-
-  /** So many changes are told for each failure that they mend. */
-  private static final int MENDS = 4;
 
   private final Wording wording;
   private final PropertyWords words;
@@ -51,33 +45,29 @@ public final class LimitsReport {
             + tally.total()
             + " failures, "
             + tally.words()
-            + ". A range holds while every failure that is dry or caught today stays so.");
+            + (result.answers().isEmpty()
+                ? "."
+                : ". A range holds while every failure that is dry or caught today stays so."));
   }
 
-  /** For each failure that wets a floor today the smallest changes of one thing that mend it. */
+  /** For each failure that wets a floor today what mends it, the least first. */
   private void smallestMends() {
     List<Failure> mendable =
-        result.wrongToday().stream().filter(f -> !result.mends(f).isEmpty()).toList();
+        result.wrongToday().stream().filter(f -> !result.remedies(f).isEmpty()).toList();
     if (mendable.isEmpty()) {
       return;
     }
-    lines.heading("What one change mends, smallest first; every other failure was run again");
+    lines.heading("What one change mends, the least first; every failure was run again");
     for (Failure failure : mendable) {
       lines.paragraph("  ", "    ", FailureNames.name(failure, wording.installation()));
-      result.mends(failure).stream().limit(MENDS).forEach(this::mend);
+      result.remedies(failure).forEach(this::mend);
     }
   }
 
-  private void mend(SingleChange change) {
-    Scale scale = change.scale();
-    lines.paragraph(
-        "    - ",
-        "      ",
-        words.name(change.property())
-            + ": "
-            + words.value(scale, change.value())
-            + " in place of "
-            + words.value(scale, scale.today()));
+  private void mend(Remedy remedy) {
+    RemedyWords mends = new RemedyWords(wording);
+    lines.paragraph("    - ", "      ", mends.change(remedy.change()));
+    mends.costs(remedy).forEach(cost -> lines.paragraph("        ", "        ", cost));
   }
 
   private void limited() {
@@ -97,86 +87,11 @@ public final class LimitsReport {
             + "  ("
             + PropertyWords.id(found.property())
             + ")");
-    found.holds().forEach(range -> holds(found, range));
-    if (found.holds().isEmpty()) {
-      lines.paragraph("  ", "    ", "No value that was tried holds, today's included.");
+    LimitWords limits = new LimitWords(wording);
+    for (LimitWords.Line line : limits.found(found)) {
+      String indent = line.isDetail() ? "    " : "  ";
+      lines.paragraph(indent, indent + "  ", line.text());
     }
-    found
-        .mark()
-        .ifPresent(
-            mark ->
-                lines.paragraph(
-                    "  ",
-                    "    ",
-                    "Filled that high, it stands at "
-                        + words.value(scale, mark)
-                        + " when running: the mark \"maximum while running\"."));
-    found.mends().forEach(mend -> mends(scale, mend));
-  }
-
-  private void holds(LimitAnswer.Found found, SafeRange range) {
-    Scale scale = found.scale();
-    boolean here = found.today().filter(range::equals).isPresent();
-    String margin = here ? margin(scale, range) : "";
-    lines.paragraph("  ", "    ", "Holds " + span(scale, range) + margin + ".");
-    end("above", scale, range.above(), range.to() + scale.step());
-    end("below", scale, range.below(), range.from() - scale.step());
-  }
-
-  private void end(String side, Scale scale, Decider decider, double beyond) {
-    if (!(decider instanceof Decider.NotLookedAt)) {
-      lines.paragraph(
-          "    ",
-          "      ",
-          "At "
-              + words.value(scale, beyond)
-              + ", just "
-              + side
-              + ": "
-              + words.decider(scale, decider));
-    }
-  }
-
-  private String margin(Scale scale, SafeRange range) {
-    String up =
-        range.above() instanceof Decider.NotLookedAt
-            ? ""
-            : words.difference(scale, Math.max(range.to() - scale.today(), 0)) + " left upwards";
-    String down =
-        range.below() instanceof Decider.NotLookedAt
-            ? ""
-            : words.difference(scale, Math.max(scale.today() - range.from(), 0))
-                + " left downwards";
-    String both = up.isEmpty() || down.isEmpty() ? up + down : up + ", " + down;
-    return both.isEmpty() ? "" : ": " + both;
-  }
-
-  /** "from 72 mm on", "up to 301 mm", "from 617 mm to 683 mm". */
-  private String span(Scale scale, SafeRange range) {
-    boolean openBelow = range.below() instanceof Decider.NotLookedAt;
-    boolean openAbove = range.above() instanceof Decider.NotLookedAt;
-    String from = words.value(scale, range.from());
-    String to = words.value(scale, range.to());
-    if (openBelow && openAbove) {
-      return "at every value looked at, " + from + " to " + to;
-    }
-    return openBelow
-        ? "up to " + to
-        : openAbove
-            ? "from " + from + " (looked at up to " + to + ")"
-            : "from " + from + " to " + to;
-  }
-
-  private void mends(Scale scale, Mend mend) {
-    List<String> spans = mend.ranges().stream().map(range -> span(scale, range)).toList();
-    lines.paragraph(
-        "  ",
-        "    ",
-        "Mends \""
-            + FailureNames.name(mend.failure(), wording.installation())
-            + "\", which wets a floor today: "
-            + Sentences.enumerate(spans)
-            + ".");
   }
 
   private void unlimited() {
@@ -223,6 +138,17 @@ public final class LimitsReport {
 
   private void meaning() {
     lines.blank();
+    if (result.answers().isEmpty()) {
+      lines.paragraph(
+          "",
+          result.remedies().isEmpty()
+              ? "No single change that was tried mends it without wetting a floor after another"
+                  + " failure."
+              : "Heights are above the inside bottom of the vessel. A change with which a pump moves"
+                  + " no water any more is no mend. Have what is added sized and fitted by somebody"
+                  + " of the trade, and try it with water.");
+      return;
+    }
     lines.paragraph(
         "",
         "Heights are above the inside bottom of the vessel. One thing is changed at a time, all else"

@@ -51,6 +51,11 @@
  *                    (id), reason, settled
  *     mends[]        failure (id) that wets a floor today, ranges[] as in holds
  *     settled        for HELD_BY_OTHERS
+ *   remedies[]       what mends a failure that wets a floor today, worst failure first, the least
+ *                    change first: failure (id), kind "NUMBER", "AIR_GAP", "SIPHON_BREAK",
+ *                    "CUT_OFF" or "STANDPIPE", at (id of what is changed or added to), for NUMBER
+ *                    property (id), value and today, for AIR_GAP gap_mm, for the others added (id),
+ *                    sentence, costs[] (sentences)
  *
  * for "away"
  *   absences[]       shortest first: time_s, wet (how many failures wet a floor by then), worst (id),

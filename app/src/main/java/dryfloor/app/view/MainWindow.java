@@ -69,7 +69,7 @@ final class MainWindow {
     selection = new Selection(work);
     playback = new Playback(work);
     timeLine = new TimeLine(work, playback);
-    story = new StoryPanel(work, playback);
+    story = new StoryPanel(work, playback, looks.units());
     chart = new LevelChart(work, story.levels().ticked());
     editing = new EditingPicture(picture, work, selection, looks.units());
     ChangesPanel changes = new ChangesPanel(work);

@@ -11,6 +11,7 @@ import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Property;
+import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.practice.Warning;
 import dryfloor.analysis.sweep.BaselineProblem;
@@ -52,6 +53,7 @@ final class Desk implements Analyst {
   private List<Warning> warned = List.of();
   private double awayAsked;
   private List<LimitAnswer> limited = List.of();
+  private List<Remedy> remedies = List.of();
   private final List<Property> propertiesAsked = new ArrayList<>();
   private List<LeftAlone> leftAlone = List.of();
   private final List<Double> absencesAsked = new ArrayList<>();
@@ -89,6 +91,11 @@ final class Desk implements Analyst {
 
   Desk limits(LimitAnswer... prepared) {
     limited = List.of(prepared);
+    return this;
+  }
+
+  Desk mends(Remedy... prepared) {
+    remedies = List.of(prepared);
     return this;
   }
 
@@ -231,7 +238,19 @@ final class Desk implements Analyst {
       throws BaselineProblem {
     stumble(installation);
     propertiesAsked.addAll(properties);
-    return new LimitResult(new SweepResult(installation, SampleOutcome.dry(), results), limited);
+    return new LimitResult(
+        new SweepResult(installation, SampleOutcome.dry(), results), limited, remedies);
+  }
+
+  @Override
+  public LimitResult mends(
+      Installation installation, Failure failure, int threads, Progress progress)
+      throws BaselineProblem {
+    stumble(installation);
+    return new LimitResult(
+        new SweepResult(installation, SampleOutcome.dry(), results),
+        List.of(),
+        remedies.stream().filter(remedy -> remedy.failure().equals(failure)).toList());
   }
 
   @Override

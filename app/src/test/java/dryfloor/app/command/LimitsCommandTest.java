@@ -3,13 +3,20 @@ package dryfloor.app.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Cost;
 import dryfloor.analysis.limit.Decider;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.Mend;
 import dryfloor.analysis.limit.Property;
+import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.limit.SafeRange;
 import dryfloor.analysis.limit.Scale;
+import dryfloor.analysis.limit.SingleChange;
 import dryfloor.app.sample.SampleOutcome;
+import dryfloor.model.Installation;
+import dryfloor.model.element.Control;
+import dryfloor.model.file.InstallationFile;
+import dryfloor.model.file.Reading;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -71,32 +78,91 @@ class LimitsCommandTest {
             "Take care");
   }
 
-  @Test
-  void whatMendsAFailureIsToldSmallestChangeFirst() throws IOException {
+  private static Remedy higherRim(Installation shop) {
     Scale rim = new Scale(Scale.Kind.HEIGHT, -2.68, 1e-3, 263, 1000, -2.68 + 0.5);
-    LimitAnswer higher =
-        new LimitAnswer.Found(
-            new Property.Rim("sump"),
-            rim,
-            List.of(),
-            List.of(
-                new Mend(
-                    WALL,
-                    List.of(
-                        new SafeRange(
-                            rim.value(510),
-                            new Decider.FloorWet(WALL),
-                            rim.value(1000),
-                            new Decider.NotLookedAt())))),
-            OptionalDouble.empty());
-    Desk desk = new Desk().answers(Desk.answered(WALL, SampleOutcome.wet())).limits(LEVEL, higher);
+    SingleChange higher =
+        new SingleChange.Moved(new Property.Rim("sump"), rim, rim.value(510), 0.01);
+    return new Remedy(
+        WALL,
+        higher,
+        higher.in(shop),
+        List.of(new Cost.RunsElsewhere("sump", SUMP.value(262), SUMP.value(270))));
+  }
+
+  private static Remedy cutOff(Installation shop) {
+    SingleChange added =
+        new SingleChange.CutOffAdded(
+            new Control.LevelSwitch(
+                "added-cut-off",
+                "Added high-level cut-off",
+                "sump",
+                SUMP.value(300),
+                SUMP.value(400),
+                Control.LevelSwitch.Action.STOPS_WHEN_HIGH,
+                List.of("return-pump")));
+    return new Remedy(
+        WALL,
+        added,
+        added.in(shop),
+        List.of(
+            new Cost.MoreToFail(
+                List.of(
+                    Desk.answered(
+                        new Failure.LevelSwitchStuckHigh("added-cut-off"), SampleOutcome.dry())))));
+  }
+
+  private Desk mending() throws IOException {
+    Installation shop = ((Reading.Read) InstallationFile.read(Path.of(drawing()))).installation();
+    return new Desk()
+        .answers(Desk.answered(WALL, SampleOutcome.wet()))
+        .limits(LEVEL)
+        .mends(higherRim(shop), cutOff(shop));
+  }
+
+  @Test
+  void whatMendsAFailureIsToldWithWhatItCostsElsewhere() throws IOException {
+    Desk desk = mending();
     desk.run("limits", drawing());
     assertThat(desk.out())
         .containsSubsequence(
             "What one change mends",
             "Sump bursts and loses all its water at once",
             "- Rim of the sump: 510 mm in place of 500 mm",
-            "- Running level of the sump: 152 mm in place of 262 mm");
+            "The sump runs at 270 mm in place of 262 mm",
+            "- Add a high-level cut-off to the sump that stops the return pump at 400 mm and lets it",
+            "It can fail itself, without wetting a floor:",
+            "Running level of the sump, today 262 mm");
+  }
+
+  @Test
+  void onlyWhatMendsOneFailureIsToldIfAskedFor() throws IOException {
+    Desk desk = mending();
+    assertThat(desk.run("limits", drawing(), "--mend", "wall-fails.sump")).isZero();
+    assertThat(desk.out())
+        .contains("- Rim of the sump: 510 mm in place of 500 mm", "sized and fitted")
+        .doesNotContain("Running level of the sump, today");
+    assertThat(desk.propertiesAsked()).isEmpty();
+  }
+
+  @Test
+  void aFailureToMendThatIsNotThereIsAnError() throws IOException {
+    Desk desk = mending();
+    assertThat(desk.run("limits", drawing(), "--mend", "lagoon")).isEqualTo(2);
+    assertThat(desk.err()).contains("no failure is called 'lagoon'");
+  }
+
+  @Test
+  void jsonTellsWhatMends() throws IOException {
+    Desk desk = mending();
+    desk.run("limits", drawing(), "--mend", "wall-fails.sump", "--json");
+    JsonNode remedies =
+        JsonMapper.shared().readTree(desk.out()).path("drawings").path(0).path("remedies");
+    assertThat(remedies.path(0).path("kind").asString()).isEqualTo("NUMBER");
+    assertThat(remedies.path(0).path("property").asString()).isEqualTo("rim.sump");
+    assertThat(remedies.path(0).path("value_mm").asDouble()).isEqualTo(510);
+    assertThat(remedies.path(1).path("kind").asString()).isEqualTo("CUT_OFF");
+    assertThat(remedies.path(1).path("added").asString()).isEqualTo("added-cut-off");
+    assertThat(remedies.path(1).path("costs").size()).isEqualTo(1);
   }
 
   @Test

@@ -6,7 +6,9 @@ import dryfloor.app.report.MovingScene;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.time.Playback;
 import dryfloor.app.view.work.Work;
+import dryfloor.model.unit.Units;
 import java.util.List;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
@@ -30,7 +32,7 @@ public final class StoryPanel extends VBox {
   private Runnable showVisible = () -> {};
 
   /** An empty story. */
-  public StoryPanel(Work work, Playback playback) {
+  public StoryPanel(Work work, Playback playback, ObservableValue<Units> units) {
     super(8);
     this.work = work;
     story = new StoryList(work, playback);
@@ -40,7 +42,10 @@ public final class StoryPanel extends VBox {
     title.getStyleClass().add("text-bold");
     tabs =
         new TabPane(
-            tab("story.title", story), tab("story.levels", levels), tab("story.ways", ways));
+            tab("story.title", story),
+            tab("story.levels", levels),
+            tab("story.ways", ways),
+            tab("mends.title", new MendsPanel(work, units)));
     tabs.setId("story-tabs");
     tabs.getSelectionModel()
         .selectedItemProperty()

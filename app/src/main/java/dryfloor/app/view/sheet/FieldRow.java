@@ -2,6 +2,7 @@ package dryfloor.app.view.sheet;
 
 import dryfloor.app.view.Words;
 import dryfloor.app.view.edit.Field;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
@@ -162,6 +163,19 @@ final class FieldRow extends VBox {
       control.getStyleClass().add("field-wrong");
     }
     control.setAccessibleText(field.label() + ": " + text);
+  }
+
+  /** Says below how far it can be changed; nothing where that is not known. */
+  void limit(Optional<LimitLabel> limit) {
+    getChildren().removeIf(LimitLabel.class::isInstance);
+    limit.ifPresent(
+        told -> {
+          told.setId("limit-" + field.path());
+          getChildren().add(told);
+        });
+    String description = field.description();
+    control.setAccessibleHelp(
+        limit.map(told -> (description + " " + told.getText()).strip()).orElse(description));
   }
 
   Field field() {

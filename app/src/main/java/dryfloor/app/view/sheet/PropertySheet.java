@@ -39,6 +39,7 @@ public final class PropertySheet extends ScrollPane {
   private final MenuButton more = new MenuButton(Words.of("sheet.more"));
   private final List<FieldRow> rows = new ArrayList<>();
   private final PauseTransition rest = new PauseTransition(REST);
+  private final LimitsSection limits;
   private Optional<ElementForm> form = Optional.empty();
 
   /** The sheet of what is chosen in a window. */
@@ -53,7 +54,8 @@ public final class PropertySheet extends ScrollPane {
     elsewhere.getStyleClass().add("field-problem");
     elsewhere.setWrapText(true);
     more.setId("sheet-more");
-    VBox content = new VBox(8, heading, elsewhere, fields, more);
+    limits = new LimitsSection(work, selection, units, this::showLimits);
+    VBox content = new VBox(8, heading, limits, elsewhere, fields, more);
     setContent(content);
     setFitToWidth(true);
     setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -93,6 +95,21 @@ public final class PropertySheet extends ScrollPane {
     List<Addition> additions = form.map(ElementForm::additions).orElse(List.of());
     more.getItems().setAll(additions.stream().map(this::item).toList());
     more.setVisible(!additions.isEmpty());
+    showLimits();
+  }
+
+  /** Beside the fields that they are about; the rest above all fields. */
+  private void showLimits() {
+    List<LimitsSection.Told> left = new ArrayList<>(limits.told());
+    for (FieldRow row : rows) {
+      List<LimitsSection.Told> here =
+          left.stream()
+              .filter(told -> LimitPlaces.fieldOf(told.property()).test(row.field().path()))
+              .toList();
+      row.limit(here.stream().findFirst().map(told -> new LimitLabel(told.text(), told.stale())));
+      here.stream().findFirst().ifPresent(left::remove);
+    }
+    limits.show(left);
   }
 
   private String title(ElementForm shown) {

@@ -3,7 +3,10 @@ package dryfloor.app.view.work;
 import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.model.Installation;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.DoubleProperty;
@@ -29,6 +32,8 @@ public final class Work implements AutoCloseable {
   private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(0);
   private final BackgroundSweep sweep;
   private final LastSave lastSave;
+  private final Executor screen;
+  private final List<Exploration<?>> explorations = new ArrayList<>();
 
   /**
    * Begins to work on a drawing.
@@ -36,6 +41,7 @@ public final class Work implements AutoCloseable {
    * @param screen runs what changes the screen, in order
    */
   public Work(Installation drawing, Executor screen) {
+    this.screen = screen;
     history = new History<>(drawing);
     installation = new ReadOnlyObjectWrapper<>(drawing);
     answers = new ReadOnlyObjectWrapper<>(new Answers.Awaited(drawing));
@@ -43,6 +49,20 @@ public final class Work implements AutoCloseable {
     answers.addListener((property, before, now) -> lastSave.answered(now));
     sweep = new BackgroundSweep(screen, answers::set, progress::set);
     sweep.ask(drawing);
+  }
+
+  /** A place for long questions, which ends with this work. */
+  public <A> Exploration<A> exploration() {
+    Exploration<A> begun = new Exploration<>(screen);
+    explorations.add(begun);
+    return begun;
+  }
+
+  /** All answers for the present drawing, where they are known. */
+  public Optional<SweepResult> wholeSweep() {
+    return answers.get() instanceof Answers.Known known && known.isWhole() && !isStale()
+        ? Optional.of(known.sweep())
+        : Optional.empty();
   }
 
   /** The drawing as it is now. */
@@ -169,5 +189,6 @@ public final class Work implements AutoCloseable {
   public void close() {
     sweep.close();
     lastSave.close();
+    explorations.forEach(Exploration::close);
   }
 }

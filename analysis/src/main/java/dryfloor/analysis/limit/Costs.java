@@ -1,0 +1,153 @@
+package dryfloor.analysis.limit;
+
+import dryfloor.analysis.comparison.Changes;
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.SweepResult;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Compares all answers with and without a change, to see what it costs. */
+final class Costs {
+
+  /** A level (m) or a share of a vessel's water that differs less is not worth telling. */
+  private static final double WORTH_TELLING = 5e-3;
+
+  private static final double LITRE = 1e-3;
+
+  private static final double SHARE_WORTH_TELLING = 0.05;
+
+  private final SweepResult before;
+  private final Map<String, Outcome> then;
+  private final SweepResult now;
+
+  private Costs(SweepResult before, SweepResult now) {
+    this.before = before;
+    this.then = outcomes(before);
+    this.now = now;
+  }
+
+  static List<Cost> between(SweepResult before, SweepResult now, SingleChange change) {
+    Costs costs = new Costs(before, now);
+    List<Cost> all = new ArrayList<>();
+    Changes changes = Changes.between(before, now);
+    List<Changes.Change> worse = changes.worse().stream().filter(Costs::isWorthTelling).toList();
+    if (!worse.isEmpty()) {
+      all.add(new Cost.EndWorse(worse));
+    }
+    if (!changes.added().isEmpty()) {
+      all.add(new Cost.MoreToFail(changes.added()));
+    }
+    costs.addRunningLevels(change, all);
+    costs.addLosses(all);
+    costs.addDryPumps(all);
+    return all;
+  }
+
+  private static boolean isWorthTelling(Changes.Change change) {
+    return change.isTurned()
+        || change.moreWater().orElse(0) >= LITRE
+        || -change.moreMargin().orElse(0) >= WORTH_TELLING;
+  }
+
+  private static Map<String, Outcome> outcomes(SweepResult sweep) {
+    Map<String, Outcome> all = new HashMap<>();
+    sweep
+        .results()
+        .forEach(
+            result ->
+                outcome(result)
+                    .ifPresent(found -> all.put(FailureNames.id(result.failure()), found)));
+    return all;
+  }
+
+  private static Optional<Outcome> outcome(FailureResult result) {
+    return result instanceof FailureResult.Answered answered
+        ? Optional.of(answered.outcome())
+        : Optional.empty();
+  }
+
+  /** But for a level that is the change itself. */
+  private void addRunningLevels(SingleChange change, List<Cost> costs) {
+    for (Outcome.VesselOutcome vessel : now.normal().vessels()) {
+      vessel(before.normal(), vessel.id())
+          .filter(old -> !isLevelOf(old.id(), change))
+          .filter(old -> Math.abs(vessel.levelAfter() - old.levelAfter()) >= WORTH_TELLING)
+          .ifPresent(
+              old ->
+                  costs.add(
+                      new Cost.RunsElsewhere(vessel.id(), old.levelAfter(), vessel.levelAfter())));
+    }
+  }
+
+  private static boolean isLevelOf(String vessel, SingleChange change) {
+    return change instanceof SingleChange.Moved moved
+        && moved.property().equals(new Property.RunningLevel(vessel));
+  }
+
+  /** For each vessel the failure after which it is left with least, if that is less than before. */
+  private void addLosses(List<Cost> costs) {
+    List<Outcome.VesselOutcome> filled =
+        before.normal().vessels().stream().filter(v -> v.volumeAfter() >= LITRE).toList();
+    for (Outcome.VesselOutcome vessel : filled) {
+      Optional<Cost.LosesMore> worst = Optional.empty();
+      for (FailureResult result : now.results()) {
+        Optional<Cost.LosesMore> here = loss(vessel, result);
+        if (here.isPresent() && worst.filter(w -> w.now() <= here.get().now()).isEmpty()) {
+          worst = here;
+        }
+      }
+      worst.ifPresent(costs::add);
+    }
+  }
+
+  private Optional<Cost.LosesMore> loss(Outcome.VesselOutcome vessel, FailureResult result) {
+    Failure failure = result.failure();
+    return outcome(result)
+        .flatMap(present -> vessel(present, vessel.id()))
+        .flatMap(
+            present ->
+                Optional.ofNullable(then.get(FailureNames.id(failure)))
+                    .flatMap(old -> vessel(old, vessel.id()))
+                    .filter(
+                        old ->
+                            lost(present) - lost(old) > SHARE_WORTH_TELLING * vessel.volumeAfter())
+                    .map(
+                        old ->
+                            new Cost.LosesMore(
+                                vessel.id(), failure, old.volumeAfter(), present.volumeAfter())));
+  }
+
+  /** What it holds less than in normal operation (m³). */
+  private static double lost(Outcome.VesselOutcome vessel) {
+    return vessel.volumeBefore() - vessel.volumeAfter();
+  }
+
+  private void addDryPumps(List<Cost> costs) {
+    Set<String> seen = new HashSet<>(dry(before.normal()));
+    for (FailureResult result : now.results()) {
+      Optional<Set<String>> old =
+          Optional.ofNullable(then.get(FailureNames.id(result.failure()))).map(Costs::dry);
+      outcome(result).filter(present -> old.isPresent()).map(Costs::dry).orElse(Set.of()).stream()
+          .filter(pump -> !old.orElseThrow().contains(pump) && seen.add(pump))
+          .sorted()
+          .forEach(pump -> costs.add(new Cost.SucksAir(pump, result.failure())));
+    }
+  }
+
+  private static Set<String> dry(Outcome outcome) {
+    return outcome.dryPumps().stream().map(Outcome.DryPump::pump).collect(Collectors.toSet());
+  }
+
+  private static Optional<Outcome.VesselOutcome> vessel(Outcome outcome, String id) {
+    return outcome.vessels().stream().filter(vessel -> vessel.id().equals(id)).findFirst();
+  }
+}
