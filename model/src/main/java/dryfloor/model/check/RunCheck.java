@@ -99,10 +99,11 @@ final class RunCheck {
     }
   }
 
+  /** A bore that is no bore at all has been told already. */
   private void checkWidth(Run run, String field, Vessel vessel, RunEnd.Opening opening) {
     double depth = Math.clamp(opening.elevation() - vessel.bottom(), 0, vessel.shape().height());
     double section = Math.PI / 4 * run.bore() * run.bore();
-    if (section > vessel.shape().areaAt(depth)) {
+    if (run.bore() <= WIDEST && section > vessel.shape().areaAt(depth)) {
       findings.error(
           run.id(),
           field,
