@@ -260,7 +260,9 @@ final class CircleDrawing {
           display,
           lip + 0.035,
           lip + 0.05,
-          Control.LevelSwitch.Action.STOPS_WHEN_HIGH,
+          has(Trait.LEAK_SENSOR)
+              ? Control.LevelSwitch.Action.LOCKS_OUT_WHEN_HIGH
+              : Control.LevelSwitch.Action.STOPS_WHEN_HIGH,
           all);
     }
     if (has(Trait.LOW_CUTOFF)) {
