@@ -8,6 +8,8 @@ import dryfloor.model.element.CirculationPump;
 import dryfloor.model.element.Run;
 import dryfloor.model.part.Part;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,13 +19,17 @@ import java.util.Set;
 
 /**
  * Goes back from the wet floors along the water's way and names what can be shut or switched off on
- * it: supplies, then pumps by their circuit, then valves, then siphons. A valve in a drain is never
- * shut unless that drain itself leaks: what it drains would run over.
+ * it: pumps by their circuit, the one that brings most first, because that takes the electricity
+ * out of the water as well; then supplies, valves, siphons. A valve in a drain is never shut unless
+ * that drain itself leaks: what it drains would run over.
  */
 public final class FirstSteps {
 
   /** Less water than this (m³) is not worth shutting anything. */
   private static final double WORTH_IT = 1e-4;
+
+  /** A circuit whose pumps bring less than this share of what the first one's do is left alone. */
+  private static final double SHARE_WORTH_IT = 0.02;
 
   private final Installation installation;
   private final Outcome outcome;
@@ -38,8 +44,8 @@ public final class FirstSteps {
   /** What to do first, in order; nothing where no floor gets wet or nothing can be shut. */
   public static List<FirstStep> of(Installation installation, Outcome outcome) {
     FirstSteps steps = new FirstSteps(installation, outcome);
-    List<FirstStep> all = new ArrayList<>(steps.supplies());
-    all.addAll(steps.circuits());
+    List<FirstStep> all = new ArrayList<>(steps.circuits());
+    all.addAll(steps.supplies());
     all.addAll(steps.valves());
     all.addAll(steps.siphons());
     return List.copyOf(all);
@@ -78,26 +84,43 @@ public final class FirstSteps {
         .filter(event -> event.what() == StoryEvent.What.POWER_BACK)
         .forEach(event -> withoutPower.remove(event.subject()));
     Map<String, Set<String>> pumps = new LinkedHashMap<>();
+    Map<String, Double> brought = new HashMap<>();
     for (Run run : runsOnTheWay()) {
       for (Part part : run.parts()) {
         if (part instanceof Part.Pump pump) {
           put(pumps, pump.power().circuit(), pump.id());
+          brought.merge(pump.power().circuit(), brought(run.id()), Double::sum);
         }
       }
     }
     for (CirculationPump pump : installation.circulationPumps()) {
       if (way.stream().anyMatch(entry -> entry.path().equals(pump.id()))) {
         put(pumps, pump.power().circuit(), pump.id());
+        brought.merge(pump.power().circuit(), brought(pump.id()), Double::sum);
       }
     }
-    List<FirstStep> steps = new ArrayList<>();
-    pumps.forEach(
-        (circuit, parts) -> {
-          if (!withoutPower.contains(circuit)) {
-            steps.add(new FirstStep.SwitchOff(circuit, List.copyOf(parts)));
-          }
-        });
-    return steps;
+    pumps.keySet().removeAll(withoutPower);
+    double most = pumps.keySet().stream().mapToDouble(c -> amount(brought, c)).max().orElse(0);
+    return pumps.entrySet().stream()
+        .filter(entry -> amount(brought, entry.getKey()) >= SHARE_WORTH_IT * most)
+        .sorted(
+            Comparator.comparingDouble(
+                (Map.Entry<String, Set<String>> entry) -> -amount(brought, entry.getKey())))
+        .<FirstStep>map(
+            entry -> new FirstStep.SwitchOff(entry.getKey(), List.copyOf(entry.getValue())))
+        .toList();
+  }
+
+  private static double amount(Map<String, Double> brought, String circuit) {
+    return brought.getOrDefault(circuit, 0.0);
+  }
+
+  /** What went this way towards the floors (m³). */
+  private double brought(String path) {
+    return way.stream()
+        .filter(entry -> entry.path().equals(path))
+        .mapToDouble(Ledger.Entry::volume)
+        .sum();
   }
 
   private static void put(Map<String, Set<String>> pumps, String circuit, String pump) {

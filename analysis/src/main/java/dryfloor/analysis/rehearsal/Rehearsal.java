@@ -18,6 +18,11 @@ public final class Rehearsal {
   /** A rehearsal is broken off when a level is this far above what is expected (m). */
   private static final double TOO_HIGH = 2 * TOLERANCE;
 
+  /**
+   * What must be left between the mark at which it is broken off and a rim (m). Common practice.
+   */
+  private static final double RESERVE = 0.01;
+
   /** Nobody waits longer than this for levels to rest (s). */
   private static final double LONGEST_WAIT = 2 * 3600;
 
@@ -31,8 +36,9 @@ public final class Rehearsal {
 
   /**
    * What can be rehearsed: what a person can bring about and undo, moves a level further than the
-   * tolerance, keeps all water in its vessels with room to spare, and comes to rest soon. The one
-   * that leaves most room comes first.
+   * tolerance, keeps all water in its vessels with room to spare, and comes to rest soon. What
+   * stops least comes first: one pump, one circuit, the whole building, and only then power that
+   * comes back; among equals the one that leaves most room.
    */
   public static List<RehearsalStep> of(SweepResult sweep) {
     return sweep.results().stream()
@@ -41,11 +47,11 @@ public final class Rehearsal {
         .filter(answered -> SafeMeans.of(answered.failure()).isPresent())
         .filter(answered -> answered.outcome().verdict() == Verdict.DRY)
         .filter(answered -> shows(answered.outcome()))
-        .filter(answered -> roomWhereItRose(answered.outcome()) > TOO_HIGH)
+        .filter(answered -> roomWhereItRose(answered.outcome()) > TOO_HIGH + RESERVE)
         .filter(answered -> waiting(answered.outcome()).isPresent())
         .sorted(
-            Comparator.comparingDouble(
-                (FailureResult.Answered answered) -> -roomWhereItRose(answered.outcome())))
+            Comparator.comparing((FailureResult.Answered answered) -> Extent.of(answered.failure()))
+                .thenComparingDouble(answered -> -roomWhereItRose(answered.outcome())))
         .map(Rehearsal::step)
         .toList();
   }

@@ -17,9 +17,6 @@ final class MeasuredSheet {
 
   private static final double MM = 1e-3;
 
-  /** No vessel is deeper than this (mm). */
-  private static final double DEEPEST = 50_000;
-
   private final List<RehearsalStep> steps;
   private final List<Problem> problems = new ArrayList<>();
   private final Map<String, List<RehearsalRecord.Level>> levels = new LinkedHashMap<>();
@@ -98,14 +95,20 @@ final class MeasuredSheet {
     }
     try {
       double depth = Double.parseDouble(value.replace(',', '.'));
-      if (!(Math.abs(depth) < DEEPEST)) {
-        throw new NumberFormatException(value);
+      double deepest = (expected.get().rim() - expected.get().bottom()) / MM;
+      List<RehearsalRecord.Level> read = levels.computeIfAbsent(failure, id -> new ArrayList<>());
+      if (!(depth >= 0 && depth <= deepest)) {
+        wrong(
+            line,
+            "'" + value + "' is not in '" + vessel + "'",
+            "millimetres below its rim, from 0 to " + Math.round(deepest));
+      } else if (read.stream().anyMatch(level -> level.vessel().equals(vessel))) {
+        wrong(line, "'" + failure + "' with '" + vessel + "' is filled in twice", "one line");
+      } else {
+        read.add(
+            new RehearsalRecord.Level(
+                vessel, expected.get().rim() - expected.get().expected(), depth * MM, by));
       }
-      levels
-          .computeIfAbsent(failure, id -> new ArrayList<>())
-          .add(
-              new RehearsalRecord.Level(
-                  vessel, expected.get().rim() - expected.get().expected(), depth * MM, by));
     } catch (NumberFormatException noNumber) {
       wrong(line, "'" + value + "' is no depth below the rim", "millimetres such as 203");
     }

@@ -2,10 +2,13 @@ package dryfloor.app.paper;
 
 import dryfloor.analysis.emergency.FirstStep;
 import dryfloor.analysis.emergency.FirstSteps;
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.app.report.Answer;
 import dryfloor.app.report.Sentences;
+import dryfloor.app.report.VerdictSentence;
 import dryfloor.app.report.Wording;
 import dryfloor.model.element.Run;
 import java.util.ArrayList;
@@ -20,14 +23,19 @@ final class EmergencyWords {
   /** So many cases have room on one card. */
   private static final int ROOM = 6;
 
-  private final Wording wording;
+  /** In a cubic metre. */
+  private static final double LITRES = 1000;
 
-  private EmergencyWords(Wording wording) {
+  private final Wording wording;
+  private final SweepResult sweep;
+
+  private EmergencyWords(Wording wording, SweepResult sweep) {
     this.wording = wording;
+    this.sweep = sweep;
   }
 
   static List<Report.Emergency> of(Question question) {
-    EmergencyWords words = new EmergencyWords(question.wording());
+    EmergencyWords words = new EmergencyWords(question.wording(), question.sweep());
     List<Report.Emergency> cases = new ArrayList<>();
     Set<List<Object>> told = new HashSet<>();
     FindingWords.answered(question.sweep())
@@ -36,7 +44,11 @@ final class EmergencyWords {
             answered -> {
               Report.Emergency emergency = words.of(answered);
               if (cases.size() < ROOM
-                  && told.add(List.of(emergency.steps(), emergency.finding().sentence()))) {
+                  && told.add(
+                      List.of(
+                          emergency.steps(),
+                          emergency.seen(),
+                          Math.round(answered.outcome().reachedFloors() * LITRES)))) {
                 cases.add(emergency);
               }
             });
@@ -45,9 +57,9 @@ final class EmergencyWords {
 
   private Report.Emergency of(FailureResult.Answered answered) {
     List<String> steps = new ArrayList<>();
-    for (FirstStep step : FirstSteps.of(wording.installation(), answered.outcome())) {
-      steps.add(sentence(step));
-    }
+    List<FirstStep> all = FirstSteps.of(wording.installation(), answered.outcome());
+    all.stream().filter(step -> harm(step).isEmpty()).map(this::sentence).forEach(steps::add);
+    all.forEach(step -> harm(step).ifPresent(harm -> steps.add(sentence(step) + " " + harm)));
     if (steps.isEmpty()) {
       steps.add(
           "Nothing in the drawing shuts this off. Keep people and electricity away from the water,"
@@ -57,6 +69,20 @@ final class EmergencyWords {
         FindingWords.of(wording, answered),
         FailureTraits.howNoticed(answered.failure(), wording.installation()),
         steps);
+  }
+
+  /** What a step brings about that wets a floor by itself: it comes last, and says so. */
+  private Optional<String> harm(FirstStep step) {
+    return step instanceof FirstStep.SwitchOff off
+        ? FindingWords.answered(sweep)
+            .filter(answered -> answered.failure().equals(new Failure.CircuitTrips(off.circuit())))
+            .filter(answered -> Answer.of(answered) == Answer.WET)
+            .map(
+                answered ->
+                    "Only if the water does not stop otherwise, because this alone wets a floor: "
+                        + new VerdictSentence(wording).explanation(answered.outcome()))
+            .findFirst()
+        : Optional.empty();
   }
 
   private String sentence(FirstStep step) {

@@ -56,7 +56,14 @@ final class MarkStrips {
     List<MarkStrip> sheets = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       double from = begin + i * room;
-      sheets.add(sheet(vessel, (i + 1) + " of " + count, from, Math.min(room, end - from), marks));
+      sheets.add(
+          sheet(
+              vessel,
+              (i + 1) + " of " + count,
+              begins(from, i == 0),
+              from,
+              Math.min(room, end - from),
+              marks));
     }
     return sheets;
   }
@@ -85,17 +92,28 @@ final class MarkStrips {
   }
 
   private MarkStrip sheet(
-      VesselMarks vessel, String number, double from, double length, List<Mark> marks) {
+      VesselMarks vessel,
+      String number,
+      String begins,
+      double from,
+      double length,
+      List<Mark> marks) {
     return new MarkStrip(
         wording.names().label(vessel.vessel()),
         number,
-        from == 0
-            ? "upper edge of the rim"
-            : amounts().level(from / MM) + " below the rim; the sheet before ends here",
+        begins,
         length,
         check(),
         ticks(from, length),
         lines(from, length, marks));
+  }
+
+  private String begins(double from, boolean first) {
+    return from == 0
+        ? "upper edge of the rim"
+        : amounts().level(from / MM)
+            + " below the rim; "
+            + (first ? "above it there is no mark" : "the sheet before ends here");
   }
 
   private MarkStrip.Check check() {

@@ -37,13 +37,17 @@ public final class NoteSentence {
               + " partly full: about "
               + wording.amounts().volume(open.volume())
               + " more are on their way there when the feed stops (by Manning's formula,"
-              + " n = 0.010). They are not in the levels: add "
-              + wording.amounts().level(open.rise())
-              + " to "
-              + the(open.vessel())
-              + ", which had "
-              + wording.amounts().level(Math.max(open.left(), 0))
-              + " left below its rim.";
+              + " n = 0.010). They are not in the levels: "
+              + (open.left() > open.rise()
+                  ? "add "
+                      + wording.amounts().level(open.rise())
+                      + " to "
+                      + the(open.vessel())
+                      + ", which had "
+                      + wording.amounts().level(open.left())
+                      + " left below its rim."
+                  : the(open.vessel())
+                      + " has no room for all of them, so up to as much more goes over its rim.");
       case Note.NeverRan idle ->
           start(idle.run())
               + " never ran in all this time, because nothing calls for it: evaporation is left out."

@@ -222,13 +222,18 @@ final class Houses {
         role,
         shape,
         bottom,
-        bottom + between(0, 1) * shape.height(),
+        bottom + depth() * shape.height(),
         List.of(
             new Vessel.Displacement(0, shape.height() / 2, shape.capacity() * between(0.01, 0.2))),
         between(0, 40),
         shape.rimLength() * between(0.2, 1),
         floor.id(),
         random.nextBoolean() ? OptionalDouble.of(between(1, 500)) : OptionalDouble.empty());
+  }
+
+  /** Dry, or deeper than the least length that a file can say. */
+  private double depth() {
+    return random.nextInt(6) == 0 ? 0 : between(1e-3, 1);
   }
 
   private Control.LevelSwitch.Action action() {
