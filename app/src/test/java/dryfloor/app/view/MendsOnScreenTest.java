@@ -65,7 +65,10 @@ class MendsOnScreenTest {
           });
       screen.press(KeyCode.SPACE);
       HeadlessScreen.waitUntil(
-          "it searches", () -> screen.scene().lookup("#mends-search-cancel") != null);
+          "it searches, and the keys are with what ends it",
+          () ->
+              screen.scene().lookup("#mends-search-cancel") instanceof Button end
+                  && end.isFocused());
       screen.press(KeyCode.SPACE);
       HeadlessScreen.waitUntil("it has stopped", () -> search.getParent() instanceof SearchBar);
       assertThat(changes(screen)).isEmpty();
