@@ -13,7 +13,7 @@ final class Columns {
   private static final double SLOW = 1e-9;
 
   /** A column that lacks or has too much no more than this is where it belongs (m³). */
-  static final double THERE = 1e-6;
+  static final double THERE = 5e-7;
 
   /** A column is at the crest when it is this near (m). */
   static final double BRIM = 1e-5;
@@ -28,14 +28,15 @@ final class Columns {
     this.field = field;
   }
 
-  /** Whether a column follows the level at its end, which moves. */
+  /** Whether a column follows the level at its end, which moves by more than its own water. */
   boolean isTakenAlong(Pipe pipe, int side) {
     int place = pipe.leg(side).end().place();
+    int column = pipe.leg(side).column();
     boolean covered =
         network.places().get(place).kind().isPool()
             && field.levels[place] > pipe.leg(side).end().elevation();
-    double speed = covered ? field.gains[place] / field.areas[place] : 0;
-    return Math.abs(speed) * field.areas[pipe.leg(side).column()] > SLOW;
+    double speed = covered ? (field.gains[place] + field.gains[column]) / field.areas[place] : 0;
+    return Math.abs(speed) * field.areas[column] > SLOW;
   }
 
   /** Water that a column lacks or has too much (m³). */

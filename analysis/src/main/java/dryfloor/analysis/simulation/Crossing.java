@@ -8,6 +8,9 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class Crossing {
 
+  /** The search may fall behind one that halves, and no further than by this. */
+  private static final double SLACK = 4;
+
   private final double[] before;
   private final double[] gainsBefore;
   private final double[] after;
@@ -49,18 +52,17 @@ final class Crossing {
     double high = 1;
     double atLow = gaugeBefore;
     double atHigh = gaugeAfter;
-    int stuck = 0;
+    double widest = SLACK;
     while (high - low > tolerance) {
-      double share = stuck >= 2 ? 0.5 : Math.clamp(atLow / (atLow - atHigh), 0.02, 0.98);
+      double share = high - low > widest ? 0.5 : Math.clamp(atLow / (atLow - atHigh), 0.02, 0.98);
+      widest /= 2;
       double middle = low + share * (high - low);
       double value = gauge.applyAsDouble(middle);
       if (value > 0) {
-        stuck = low > 0 && share < 0.5 ? stuck + 1 : 0;
         low = middle;
         atLow = value;
         atHigh /= 2;
       } else {
-        stuck = share > 0.5 ? stuck + 1 : 0;
         high = middle;
         atHigh = Math.min(value, -1e-300);
         atLow /= 2;

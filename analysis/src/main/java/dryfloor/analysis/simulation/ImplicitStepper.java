@@ -72,7 +72,7 @@ final class ImplicitStepper implements Stepper {
   private double untilDue(double tried, List<Trigger> triggers) {
     double h = tried;
     boolean cut = false;
-    for (int cuts = 0; cuts < MOST_CUTS && h > MOMENT && Trigger.anyDue(triggers); cuts++) {
+    for (int cuts = 0; cuts < MOST_CUTS && h > MOMENT && Trigger.anyEndsStep(triggers); cuts++) {
       double due = h * shareUntilDue(h, triggers);
       if (h - due <= MOMENT) {
         tryStep(h);
@@ -85,7 +85,7 @@ final class ImplicitStepper implements Stepper {
       cut = true;
     }
     falseAlarms =
-        cut && !Trigger.anyDue(triggers) ? Math.min(falseAlarms + 1, MOST_FALSE_ALARMS) : 0;
+        cut && !Trigger.anyEndsStep(triggers) ? Math.min(falseAlarms + 1, MOST_FALSE_ALARMS) : 0;
     return h;
   }
 
@@ -95,7 +95,7 @@ final class ImplicitStepper implements Stepper {
 
   /** Share of the step after which the first of the triggers that are due became so. */
   private double shareUntilDue(double h, List<Trigger> triggers) {
-    List<Trigger> due = triggers.stream().filter(Trigger::isDue).toList();
+    List<Trigger> due = triggers.stream().filter(Trigger::endsStep).toList();
     Crossing within = within(h);
     double atEnd = Trigger.least(due);
     field.evaluate(state.volumes);

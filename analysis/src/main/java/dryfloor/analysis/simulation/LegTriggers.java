@@ -129,7 +129,7 @@ final class LegTriggers {
     if (!columns.atFullTee(pipe, side) && !pumped) {
       PipeBranch branch = field.pipes[i].legs().get(side).orElseThrow();
       triggers.add(
-          new Trigger(
+          Trigger.unhurried(
               pipe.run() + " comes to rest",
               () -> {
                 if (isFed(i, side) || columns.belongs(pipe, side) >= pipe.crest()) {

@@ -9,16 +9,42 @@ import java.util.function.DoubleSupplier;
  * @param what happens then, for the message when it happens without end
  * @param gauge above zero while the mode lasts; read from the field as it was evaluated last
  * @param action what is done when it is no longer
+ * @param unhurried whether the end of the step in which it became due is soon enough, so that
+ *     nobody looks for the moment
  */
-record Trigger(String what, DoubleSupplier gauge, Runnable action) {
+record Trigger(String what, DoubleSupplier gauge, Runnable action, boolean unhurried) {
+
+  /** What happens at its moment. */
+  Trigger(String what, DoubleSupplier gauge, Runnable action) {
+    this(what, gauge, action, false);
+  }
+
+  /** What may wait for the end of a step: nothing moves otherwise for it. */
+  static Trigger unhurried(String what, DoubleSupplier gauge, Runnable action) {
+    return new Trigger(what, gauge, action, true);
+  }
 
   boolean isDue() {
     return gauge.getAsDouble() <= 0;
   }
 
+  /** Whether a step must end where it became due. */
+  boolean endsStep() {
+    return !unhurried && isDue();
+  }
+
   static boolean anyDue(List<Trigger> triggers) {
     for (Trigger trigger : triggers) {
       if (trigger.isDue()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  static boolean anyEndsStep(List<Trigger> triggers) {
+    for (Trigger trigger : triggers) {
+      if (trigger.endsStep()) {
         return true;
       }
     }

@@ -28,7 +28,11 @@ record TwoSteppings(
   /** Water agrees to this share of itself, or to {@link #DROP}. */
   private static final double SHARE = 1e-3;
 
-  private static final double DROP = 1e-6;
+  /**
+   * A drop, and what each of the two legs of a run may lack when it is left at rest: one stepping
+   * leaves it there at the very moment it is near enough, the other at the end of a step, nearer.
+   */
+  private static final double DROP = 1e-6 + 2 * Columns.THERE;
 
   /** A difference, where it is, and how much of what is allowed it is. */
   record Difference(String where, double third, double engine, double shareOfAllowed) {
