@@ -22,14 +22,14 @@ import java.util.function.ToDoubleFunction;
  * @param worse failures that end worse now
  * @param same failures that end as before
  * @param added failures that there were none of
- * @param gone ids of failures that there are none of any more
+ * @param gone failures that there are none of any more
  */
 public record Changes(
     List<Change> better,
     List<Change> worse,
     List<Change> same,
     List<FailureResult> added,
-    List<String> gone) {
+    List<Gone> gone) {
 
   /** Less water (m³) or margin (m) than this is the same. */
   private static final double SAME_VOLUME = 1e-5;
@@ -43,6 +43,9 @@ public record Changes(
     added = List.copyOf(added);
     gone = List.copyOf(gone);
   }
+
+  /** A failure of the drawing as it was, with the name it had there. */
+  public record Gone(String id, String name) {}
 
   /** One failure, then and now. */
   public record Change(FailureResult before, FailureResult now) {
@@ -120,8 +123,13 @@ public record Changes(
         changes.stream().filter(change -> change.direction() == 0).toList(),
         added,
         before.results().stream()
-            .map(result -> FailureNames.id(result.failure()))
-            .filter(old::containsKey)
+            .map(FailureResult::failure)
+            .map(
+                failure ->
+                    new Gone(
+                        FailureNames.id(failure),
+                        FailureNames.name(failure, before.installation())))
+            .filter(gone -> old.containsKey(gone.id()))
             .toList());
   }
 

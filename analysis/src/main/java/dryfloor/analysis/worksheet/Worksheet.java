@@ -55,15 +55,20 @@ public record Worksheet(SeverityScale scale, List<WorksheetLine> lines) {
     };
   }
 
-  /** What stood between the failure and the floor, in the order in which it did. */
+  /**
+   * What stood between the failure and the floor, in the order in which it did: a control only
+   * where it stopped something, not where it started a pump as on any other day.
+   */
   private static List<String> acted(SweepResult sweep, Outcome outcome) {
     Set<String> acted = new LinkedHashSet<>();
     for (StoryEvent event : outcome.story()) {
       switch (event.what()) {
-        case ACTS, SIPHON_BREAKS, CATCHES -> acted.add(event.subject());
+        case STOPS -> acted.add(event.other());
+        case CLOSES, SIPHON_BREAKS, CATCHES -> acted.add(event.subject());
         default -> {}
       }
     }
+    acted.remove("");
     for (Outcome.Passed drain : outcome.drained()) {
       if (drain.volume() > DRIBBLE + drainedNormally(sweep, drain.id())) {
         acted.add(drain.id());

@@ -26,7 +26,7 @@ final class PaperFolder {
 
   /** Writes one file; whether that went well, which is told either way. */
   boolean write(PaperFile file) {
-    Path target = folder.resolve(stem + file.ending());
+    Path target = file.placeIn(folder, stem);
     try {
       Files.createDirectories(folder.toAbsolutePath());
       WriteComplaint.refuseFolder(target);

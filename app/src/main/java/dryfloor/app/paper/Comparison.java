@@ -17,7 +17,7 @@ import java.util.Locale;
  * @param present the drawing as it is now
  * @param summary how many end how
  * @param groups of failures that are told, none of them empty
- * @param gone ids of failures that only the old drawing has
+ * @param gone names of failures that only the old drawing has
  * @param statement what all this is and is not
  */
 public record Comparison(
@@ -72,7 +72,7 @@ public record Comparison(
                 changes.added().size(),
                 changes.gone().size()),
         groups.stream().filter(group -> !group.rows().isEmpty()).toList(),
-        changes.gone(),
+        changes.gone().stream().map(Changes.Gone::name).toList(),
         Cautions.STATEMENT);
   }
 

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The page for owner, insurer and building manager. */
 final class OwnerWords {
@@ -144,8 +145,7 @@ final class OwnerWords {
   /** What helps against those failures that bring most water, each remedy once. */
   private List<String> better() {
     Map<String, String> remedies = new LinkedHashMap<>();
-    FindingWords.answered(sweep)
-        .filter(answered -> Answer.of(answered) == Answer.WET)
+    wetPowerLossFirst()
         .forEach(
             answered ->
                 remedies.putIfAbsent(
@@ -179,9 +179,18 @@ final class OwnerWords {
     return better;
   }
 
+  /** What wets a floor; the loss of power, which the page asks about first, before all others. */
+  private Stream<FailureResult.Answered> wetPowerLossFirst() {
+    return FindingWords.answered(sweep)
+        .filter(answered -> Answer.of(answered) == Answer.WET)
+        .sorted(
+            Comparator.comparing(
+                answered -> !(answered.failure() instanceof Failure.BuildingLosesPower)));
+  }
+
   private List<String> assumed() {
     return List.of(
-        "One thing fails at a time, with every protection working, and nobody comes for "
+        "One thing fails at a time while all else works as drawn, and nobody comes for "
             + wording.amounts().hours(drawing.conditions().away())
             + ".",
         "The building is as drawn, and the levels begin where they settle in normal operation."

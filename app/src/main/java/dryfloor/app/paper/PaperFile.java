@@ -1,14 +1,41 @@
 package dryfloor.app.paper;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /**
  * A file of papers.
  *
- * @param ending of its name, after that of the drawing
+ * @param name what follows the name of the drawing
+ * @param extension of its name, with the dot
+ * @param kept whether it is a record, which never takes the place of an older one
  * @param content made when it is asked for
  */
-public record PaperFile(String ending, Content content) {
+public record PaperFile(String name, String extension, boolean kept, Content content) {
+
+  /** Papers that take the place of those made before. */
+  static PaperFile renewed(String name, String extension, Content content) {
+    return new PaperFile(name, extension, false, content);
+  }
+
+  /** A record beside those made before. */
+  static PaperFile kept(String name, String extension, Content content) {
+    return new PaperFile(name, extension, true, content);
+  }
+
+  /**
+   * Where it goes in a folder: a record has a number where there is one of this name already.
+   *
+   * @param stem name of the drawing
+   */
+  public Path placeIn(Path folder, String stem) {
+    Path place = folder.resolve(stem + name + extension);
+    for (int number = 2; kept && Files.exists(place); number++) {
+      place = folder.resolve(stem + name + "." + number + extension);
+    }
+    return place;
+  }
 
   /** What a file holds. */
   public interface Content {

@@ -66,8 +66,8 @@ public final class Papers {
             drawing(present.file(), date, present.sweep(), wording),
             wording);
     return List.of(
-        new PaperFile(".compared.html", () -> text(HtmlPages.of(comparison))),
-        new PaperFile(".compared.pdf", () -> PdfPages.of(comparison, size)));
+        PaperFile.renewed(".compared", ".html", () -> text(HtmlPages.of(comparison))),
+        PaperFile.renewed(".compared", ".pdf", () -> PdfPages.of(comparison, size)));
   }
 
   /** A version of a drawing in its file, and its answers. */
@@ -82,28 +82,32 @@ public final class Papers {
   private static Stream<PaperFile> of(
       Question question, Report report, PaperForm form, PaperSize size) {
     return switch (form) {
-      case html -> Stream.of(new PaperFile(".report.html", () -> text(HtmlPages.of(report))));
+      case html ->
+          Stream.of(PaperFile.renewed(".report", ".html", () -> text(HtmlPages.of(report))));
       case pdf ->
           Stream.of(
-              new PaperFile(".report.pdf", () -> PdfPages.of(report, size)),
-              new PaperFile(".marks.pdf", () -> MarkStripPages.of(question, size)));
+              PaperFile.renewed(".report", ".pdf", () -> PdfPages.of(report, size)),
+              PaperFile.renewed(".marks", ".pdf", () -> MarkStripPages.of(question, size)));
       case csv ->
           Stream.of(
-              new PaperFile(".worksheet.csv", () -> text(WorksheetCsv.of(report))),
-              new PaperFile(".rehearsal.csv", () -> text(RehearsalCsv.of(question))));
+              PaperFile.renewed(".worksheet", ".csv", () -> text(WorksheetCsv.of(report))),
+              PaperFile.renewed(".rehearsal", ".csv", () -> text(RehearsalCsv.of(question))));
       case xlsx ->
-          Stream.of(new PaperFile(".worksheet.xlsx", () -> WorksheetSpreadsheet.of(report)));
+          Stream.of(
+              PaperFile.renewed(".worksheet", ".xlsx", () -> WorksheetSpreadsheet.of(report)));
       case json ->
           Stream.of(
-              new PaperFile(".report.json", () -> text(ReportJson.of(report, question.marks()))));
+              PaperFile.renewed(
+                  ".report", ".json", () -> text(ReportJson.of(report, question.marks()))));
     };
   }
 
   /** What was rehearsed on a day, to be kept beside the drawing. */
   public static PaperFile record(
       Path file, String day, List<RehearsalRecord.Rehearsed> all, Wording wording) {
-    return new PaperFile(
-        ".rehearsal." + day + ".json",
+    return PaperFile.kept(
+        ".rehearsal." + day,
+        ".json",
         () ->
             text(
                 RehearsalRecord.json(

@@ -1,8 +1,10 @@
 package dryfloor.app.paper;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.analysis.worksheet.Severity;
 import dryfloor.analysis.worksheet.SeverityScale;
 import dryfloor.analysis.worksheet.Worksheet;
@@ -65,7 +67,9 @@ final class WorksheetWords {
         line.item().map(function::of).orElse("holds and moves the water"),
         mode,
         FailureNames.cause(line.result().failure()),
-        FindingWords.outcome(line.result()).map(this::firstEffect).orElse(""),
+        FindingWords.outcome(line.result())
+            .map(outcome -> localEffect(line.result().failure(), outcome))
+            .orElse(""),
         FindingWords.sentence(wording, line.result()),
         "",
         FailureTraits.howNoticed(line.result().failure(), wording.installation()),
@@ -73,10 +77,19 @@ final class WorksheetWords {
         FailureNames.remedy(line.result().failure()));
   }
 
-  private String firstEffect(Outcome outcome) {
-    return digest.of(outcome.story()).stream()
-        .map(StoryDigest.Moment::sentence)
+  /** What happens first at what fails; what happens first at all where nothing does there. */
+  private String localEffect(Failure failure, Outcome outcome) {
+    List<String> failed = FailureTraits.components(failure);
+    List<StoryDigest.Moment> moments = digest.of(outcome.story());
+    return moments.stream()
+        .filter(moment -> concerns(moment.event(), failed))
         .findFirst()
+        .or(() -> moments.stream().findFirst())
+        .map(StoryDigest.Moment::sentence)
         .orElse("No change that matters.");
+  }
+
+  private static boolean concerns(StoryEvent event, List<String> components) {
+    return components.contains(event.subject()) || components.contains(event.other());
   }
 }

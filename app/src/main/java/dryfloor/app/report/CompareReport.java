@@ -6,7 +6,6 @@ import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.app.report.TextTable.Column;
 import dryfloor.model.Installation;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Two drawings, failure by failure: what ends worse, better and the same, and by how much. */
 public final class CompareReport {
@@ -86,7 +85,7 @@ public final class CompareReport {
     }
     if (!changes.gone().isEmpty()) {
       lines.heading("Only in the old drawing");
-      Stream.of(changes.gone()).flatMap(List::stream).forEach(id -> lines.add("  " + id));
+      changes.gone().forEach(failure -> lines.add("  " + failure.name()));
     }
     lines.blank();
     lines.paragraph("", Cautions.STATEMENT);

@@ -31,7 +31,7 @@ public final class JsonChanges {
     ArrayNode added = root.putArray("onlyInNew");
     changes.added().forEach(result -> added.add(FailureNames.id(result.failure())));
     ArrayNode gone = root.putArray("onlyInOld");
-    changes.gone().forEach(gone::add);
+    changes.gone().forEach(failure -> gone.add(failure.id()));
     return JSON.writeValueAsString(root) + "\n";
   }
 

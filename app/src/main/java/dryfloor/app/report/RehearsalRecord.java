@@ -69,7 +69,7 @@ public final class RehearsalRecord {
 
     /** Whether every level is within tolerance. */
     public boolean fits(double tolerance) {
-      return levels.stream().allMatch(level -> Math.abs(level.higher()) <= tolerance);
+      return levels.stream().allMatch(level -> level.fits(tolerance));
     }
   }
 
@@ -85,6 +85,11 @@ public final class RehearsalRecord {
     /** How much higher the water stands than expected (m). */
     public double higher() {
       return expected - measured;
+    }
+
+    /** Whether it is where it was expected, within a tolerance (m). */
+    public boolean fits(double tolerance) {
+      return Math.abs(higher()) <= tolerance;
     }
   }
 
@@ -105,8 +110,7 @@ public final class RehearsalRecord {
   }
 
   private static String sentence(Level level, double tolerance, Wording wording) {
-    boolean fits = Math.abs(level.higher()) <= tolerance;
-    return (fits ? "fits   " : "DIFFERS  ")
+    return (level.fits(tolerance) ? "fits   " : "DIFFERS  ")
         + wording.names().label(level.vessel())
         + ": "
         + wording.amounts().level(level.measured())
@@ -154,6 +158,7 @@ public final class RehearsalRecord {
     ObjectNode root = JSON.createObjectNode();
     root.put("rehearsal", VERSION);
     root.put("drawing", drawing).put("sha256", fingerprint).put("date", date);
+    root.put("tolerance_mm", tenths(Rehearsal.TOLERANCE));
     ArrayNode list = root.putArray("rehearsed");
     CauseWords words = new CauseWords(wording);
     for (Rehearsed rehearsed : all) {
@@ -168,6 +173,7 @@ public final class RehearsalRecord {
                       .put("vessel", level.vessel())
                       .put("expectedBelowRim_mm", tenths(level.expected()))
                       .put("measuredBelowRim_mm", tenths(level.measured()))
+                      .put("withinTolerance", level.fits(Rehearsal.TOLERANCE))
                       .put("measuredBy", level.by()));
       ArrayNode causes = into.putArray("causes");
       for (Cause.Ranked ranked : rehearsed.causes()) {

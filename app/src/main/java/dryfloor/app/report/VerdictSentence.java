@@ -83,7 +83,9 @@ public final class VerdictSentence {
     String stands =
         floor.depth() >= FILM
             ? " (" + amounts().level(floor.depth()) + " deep)"
-            : floor.volume() < floor.received() / 2 ? " and run off again" : " (a thin film)";
+            : floor.volume() < floor.received() / 2
+                ? " and mostly leave it again"
+                : " (a thin film)";
     return amounts().volume(floor.received())
         + (fromOtherFloor ? " of it run on to " : " reach ")
         + wording.names().the(floor.id())

@@ -103,7 +103,7 @@ final class PaperDesk {
 
   private static String write(Path file, Path folder, PaperFile paper) throws IOException {
     String stem = String.valueOf(file.getFileName()).replaceFirst("\\.json$", "");
-    Path target = folder.resolve(stem + paper.ending());
+    Path target = paper.placeIn(folder, stem);
     Files.write(target, paper.content().bytes());
     return String.valueOf(target.getFileName());
   }

@@ -32,6 +32,17 @@ class RehearseCommandTest {
   }
 
   @Test
+  void theSecondRecordOfADayStandsBesideTheFirst() throws IOException {
+    rehearse(filled("203", "60"));
+    rehearse(filled("183", "60"));
+    assertThat(Files.readString(folder.resolve("corrected.rehearsal.2026-11-26.json")))
+        .contains("\"measuredBelowRim_mm\" : 203", "\"withinTolerance\" : true")
+        .doesNotContain("false");
+    assertThat(Files.readString(folder.resolve("corrected.rehearsal.2026-11-26.2.json")))
+        .contains("\"measuredBelowRim_mm\" : 183", "\"withinTolerance\" : false");
+  }
+
+  @Test
   void aSumpThatWasFilledHigherIsFoundByRunningItAgain() throws IOException {
     // 20 mm more in the sump stay 20 mm more: the display is governed by its overflow edge.
     Path sheet = filled("183", "60");

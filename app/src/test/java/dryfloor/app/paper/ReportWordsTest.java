@@ -66,6 +66,32 @@ class ReportWordsTest {
   }
 
   @Test
+  void whatStopsAPumpIsAControlAndWhatStartsOneIsNone() {
+    // A level switch starts the top-off pump at any time; only where it stops it does it guard.
+    assertThat(METRIC.worksheet().rows())
+        .filteredOn(row -> row.id().equals("seam-leaks.sump"))
+        .singleElement()
+        .satisfies(row -> assertThat(row.control()).doesNotContain("switch"));
+  }
+
+  @Test
+  void theLocalEffectIsWhatHappensAtThePartThatFails() {
+    assertThat(METRIC.worksheet().rows())
+        .filteredOn(row -> row.id().equals("pump-seal-leaks.return-pump"))
+        .singleElement()
+        .satisfies(row -> assertThat(row.localEffect()).startsWith("The return pump sucks air"));
+  }
+
+  @Test
+  void aPowerLossThatWetsTheFloorIsMendedFirst() {
+    Report restaurant =
+        SampleReport.of(ShippedDrawing.read("restaurant-seafood/as-drawn.json"), Units.METRIC);
+    assertThat(restaurant.owner().power().verdict()).isEqualTo("▲ WET");
+    assertThat(restaurant.owner().better().getFirst())
+        .startsWith("Against \u201cPower lost in the whole building\u201d: keep freeboard");
+  }
+
+  @Test
   void theCardSaysWhatToSwitchOffAndHowLongThereIs() {
     assertThat(METRIC.card())
         .filteredOn(

@@ -76,7 +76,10 @@ public final class ChangesPanel extends VBox {
     changes.added().forEach(result -> lines.add(added(result)));
     changes
         .gone()
-        .forEach(id -> lines.add(new Line(Optional.empty(), Words.of("changes.gone.one", id))));
+        .forEach(
+            failure ->
+                lines.add(
+                    new Line(Optional.empty(), Words.of("changes.gone.one", failure.name()))));
     list.getItems().setAll(lines);
   }
 

@@ -81,7 +81,10 @@ class ChangesTest {
     Changes changes = Changes.between(sweep(drawing), sweep(silenced));
 
     assertThat(changes.better()).isEmpty();
-    assertThat(changes.gone()).containsExactly("wall-fails.display");
+    assertThat(changes.gone())
+        .containsExactly(
+            new Changes.Gone(
+                "wall-fails.display", "Display bursts and loses all its water at once"));
   }
 
   @Test
