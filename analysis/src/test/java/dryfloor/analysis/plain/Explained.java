@@ -18,7 +18,8 @@ enum Explained {
           + "way.",
       "first-look/.*|loft-reservoir/.*|restaurant-seafood/.*",
       "half-clogged[.](teeth|first-baffle)|"
-          + "drips-at-lowest-point[.]return|"
+          + "drips-at-lowest-point[.](return|main-drain)|"
+          + "joint-drips[.]main-drain[.].*|"
           + "power-lost-and-back[.]building|"
           + "power-flickers[.]building|"
           + "circuit-trips-for-a-while[.]plant-circuit|"
@@ -28,7 +29,7 @@ enum Explained {
           + "joint-parts[.](main-drain|riser)[.].*|"
           + "second-end-slips-out[.]main-drain|"
           + "pump-delivers-half[.]return-pump",
-      "sump|pump-chamber|top-off|loft-reservoir|fresh-water-reservoir|gully",
+      "sump|pump-chamber|top-off|loft-reservoir|fresh-water-reservoir|gully|plant-cellar",
       4e-3,
       0.01),
 
@@ -45,6 +46,17 @@ enum Explained {
       "gully|plant-room|hall",
       0.5e-3,
       0.04),
+
+  MOUTH_OF_A_SHORT_PIPE(
+      "**The mouth of a short pipe.** What is left of the skimmer's line hangs in the settling "
+          + "chamber and lets its water out below. In the engine it runs full until its end is bare; "
+          + "in the plain simulator it never counts as full, so that the last millimetres over its "
+          + "mouth fall in as over a lip, more slowly.",
+      "restaurant-seafood/as-drawn",
+      "connection-lets-go[.]skimmer",
+      "plant-cellar",
+      0.5e-3,
+      0.008),
 
   LEVEL_PIPE(
       "**A pipe that lies level.** The line that fills the reservoir lies level from a shut tap to its "
