@@ -23,6 +23,7 @@ final class DrawingWindow {
   private final Notices notices = new Notices();
   private final FileDesk desk;
   private final SaveDesk saves;
+  private final MendingDesk mending;
   private final Optional<JournalKeeper> journal;
 
   private DrawingFile file;
@@ -41,6 +42,7 @@ final class DrawingWindow {
     this.journal = keep(journal);
     desk = new FileDesk(program, this);
     saves = new SaveDesk(program, this);
+    mending = new MendingDesk(program, this);
     work = begin(drawing);
     main = new MainWindow(work, program.looks());
     stage.setScene(new Scene(main.root(), stage.getWidth(), stage.getHeight()));
@@ -160,6 +162,10 @@ final class DrawingWindow {
     return saves;
   }
 
+  MendingDesk mending() {
+    return mending;
+  }
+
   Notices notices() {
     return notices;
   }
@@ -206,6 +212,7 @@ final class DrawingWindow {
   /** Closes the window, whatever is unsaved. */
   void closeNow() {
     WindowState state = WindowPlace.of(stage, dividers());
+    mending.giveUp();
     journal.ifPresent(JournalKeeper::saved);
     journal.ifPresent(JournalKeeper::close);
     work.close();

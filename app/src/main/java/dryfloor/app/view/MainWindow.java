@@ -193,7 +193,7 @@ final class MainWindow {
     return new Menu(
         Words.of("menu.time"),
         null,
-        item("time.play.or.pause", "Shortcut+P", playback::playOrPause),
+        item("time.play.or.pause", "Alt+P", playback::playOrPause),
         item("time.previous", "Alt+LEFT", playback::previous),
         item("time.next", "Alt+RIGHT", playback::next),
         item("time.start", "Alt+HOME", () -> playback.goTo(0)),

@@ -106,7 +106,8 @@ final class Program implements AutoCloseable {
     Journal get() throws IOException;
   }
 
-  private Journal beginJournal() throws IOException {
+  /** A journal for something more that is unsaved. */
+  Journal beginJournal() throws IOException {
     return journals.begin();
   }
 

@@ -9,14 +9,14 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** A line of a list that is as high as its text needs, whatever the width. */
-abstract class WrappedCell<T> extends ListCell<T> {
+public abstract class WrappedCell<T> extends ListCell<T> {
 
   /** Room for a scroll bar (points). */
   private static final double SCROLL_BAR = 20;
 
   private final VBox content = new VBox(2);
 
-  WrappedCell() {
+  protected WrappedCell() {
     setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
     setPrefWidth(0);
     content.setMinWidth(0);
@@ -24,12 +24,12 @@ abstract class WrappedCell<T> extends ListCell<T> {
   }
 
   /** What a line shows, from the top down. */
-  abstract List<Region> parts(T item);
+  protected abstract List<Region> parts(T item);
 
   /** What a line says to those who do not see it. */
-  abstract String spoken(T item);
+  protected abstract String spoken(T item);
 
-  static Label wrapped(String text) {
+  protected static Label wrapped(String text) {
     Label label = new Label(text);
     label.setWrapText(true);
     label.setMinHeight(USE_PREF_SIZE);
