@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 
@@ -98,7 +99,7 @@ final class DrawingWindow {
   /** Adds to the drawing's own window what concerns its file. */
   private void furnish() {
     main.menuBar().getMenus().addFirst(FileMenu.of(program, this));
-    main.menuBar().getMenus().addAll(PapersMenu.of(program, this), LearnMenu.of(this));
+    main.menuBar().getMenus().addAll(PapersMenu.of(program, this), LearnMenu.of(program, this));
     main.top().getChildren().addAll(new LongWorkPanel(work), notices);
     work.installation().addListener((drawing, before, now) -> changed());
     work.answers().addListener((answers, before, now) -> entitle());
@@ -192,6 +193,18 @@ final class DrawingWindow {
   void showDrawing() {
     stage.getScene().setRoot(main.root());
     main.focusPicture();
+  }
+
+  /** Shows something else in place of the drawing, which waits behind it as it is. */
+  void showInstead(Parent other) {
+    Dress.of(other, looks());
+    stage.getScene().setRoot(other);
+    other.requestFocus();
+  }
+
+  /** How this window looks, for somebody who holds on to it. */
+  Looks looks() {
+    return program.looks().ofWindow();
   }
 
   void toFront() {

@@ -40,7 +40,7 @@ final class MendingDesk {
         () -> {
           MendingView view = new MendingView(text, new Work(keep(journal)));
           mending = Optional.of(view);
-          window.stage().getScene().setRoot(view);
+          window.showInstead(view);
           view.applyCss();
           first.ifPresentOrElse(view::goTo, view::focusProblems);
         });

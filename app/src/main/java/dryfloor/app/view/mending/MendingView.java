@@ -53,6 +53,9 @@ public final class MendingView extends BorderPane {
   private Optional<Reading.Read> sound = Optional.empty();
   private int asked;
 
+  /** Was to be shown before the text was read. */
+  private Optional<Problem> wanted = Optional.empty();
+
   /** Begins to mend. */
   public MendingView(FaultyText file, Mender mender) {
     this.file = file;
@@ -82,6 +85,7 @@ public final class MendingView extends BorderPane {
   /** Shows what this problem is about, ready to be changed. */
   public void goTo(Problem problem) {
     text.show(problem);
+    wanted = Optional.of(problem);
     text.focusText();
   }
 
@@ -90,6 +94,7 @@ public final class MendingView extends BorderPane {
     title.setWrapText(true);
     title.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(title, Priority.ALWAYS);
+    open.setMinWidth(USE_PREF_SIZE);
     open.setId("mending-open");
     open.setOnAction(event -> openIt());
     HBox head = new HBox(8, title, open);
@@ -97,6 +102,7 @@ public final class MendingView extends BorderPane {
     Button leave = new Button(Words.of("mending.leave"));
     leave.setId("mending-leave");
     leave.setCancelButton(true);
+    leave.setMinWidth(USE_PREF_SIZE);
     leave.setOnAction(event -> leave(this::finish));
     head.getChildren().add(leave);
     head.setAlignment(Pos.CENTER_LEFT);
@@ -107,6 +113,7 @@ public final class MendingView extends BorderPane {
   private Button saving() {
     Button save = new Button(Words.of("mending.save"));
     save.setId("mending-save");
+    save.setMinWidth(USE_PREF_SIZE);
     save.setOnAction(event -> save(() -> {}));
     return save;
   }
@@ -120,6 +127,7 @@ public final class MendingView extends BorderPane {
     state.setWrapText(true);
     state.getStyleClass().add("text-bold");
     problems.setId("mending-problems");
+    problems.getStyleClass().add("story-list");
     problems.setAccessibleText(Words.of("mending.problems"));
     problems.setCellFactory(view -> new ProblemCell());
     problems.setPlaceholder(new Label(Words.of("mending.none")));
@@ -140,7 +148,12 @@ public final class MendingView extends BorderPane {
   }
 
   private void goToChosen() {
-    Optional.ofNullable(problems.getSelectionModel().getSelectedItem()).ifPresent(this::goTo);
+    Optional.ofNullable(problems.getSelectionModel().getSelectedItem())
+        .ifPresent(
+            problem -> {
+              text.show(problem);
+              text.focusText();
+            });
   }
 
   private void type(KeyEvent event) {
@@ -213,7 +226,9 @@ public final class MendingView extends BorderPane {
       // What is typed must not be led elsewhere by a list that has become another one.
       problems.getSelectionModel().clearSelection();
       problems.getItems().setAll(found);
+      wanted.filter(found::contains).ifPresent(problems.getSelectionModel()::select);
     }
+    wanted = Optional.empty();
   }
 
   private void openIt() {
