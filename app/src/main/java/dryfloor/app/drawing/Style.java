@@ -27,6 +27,7 @@ public enum Style {
   MARKED,
   FLOW,
   FLOW_HEAD,
+  FLOW_MARK,
   SPILL,
   SPILL_HEAD,
   WET,

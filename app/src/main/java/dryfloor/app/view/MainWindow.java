@@ -25,6 +25,7 @@ import dryfloor.model.Installation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
@@ -116,6 +117,7 @@ final class MainWindow {
             });
     work.chosen().addListener((failure, before, now) -> show());
     work.moment().addListener((moment, before, now) -> showMoment());
+    playback.playing().addListener((playing, before, now) -> showMoment());
     story.story().told().addListener((told, before, now) -> showMoment());
     looks.units().addListener((units, before, now) -> show());
     looks.dark().addListener((dark, before, now) -> showLooks());
@@ -249,12 +251,17 @@ final class MainWindow {
     showing.ifPresent(
         shown -> {
           Scene now = shown.film().at(work.moment().get());
-          List<Shape> shapes = new ArrayList<>(shown.building().shapes(now));
+          List<Shape> shapes = new ArrayList<>(shown.building().shapes(now, travelled()));
           Optional.ofNullable(story.story().told().get())
               .ifPresent(told -> shapes.addAll(target(shown.building(), told.event())));
           picture.show(shapes, shown.building().width(), shown.building().height());
           story.showMoment(now, shown.film());
         });
+  }
+
+  /** How far marks have gone with the water; none where nothing is to move by itself. */
+  private OptionalDouble travelled() {
+    return looks.still().get() ? OptionalDouble.empty() : playback.travelled();
   }
 
   /** Where a sentence of the story belongs: what it happened to, or the other that matters. */

@@ -16,6 +16,7 @@ import dryfloor.app.view.picture.PictureView;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
@@ -118,7 +119,7 @@ public final class LessonView extends BorderPane {
     Replay playing =
         new Replay(
             exercise.outcome().trajectory(),
-            moment -> show(building, scene.at(moment)),
+            (moment, travelled) -> show(building, scene.at(moment), marks(travelled)),
             () -> show(building, scene.truth()));
     replay = Optional.of(playing);
     tell(
@@ -171,9 +172,18 @@ public final class LessonView extends BorderPane {
     show(BuildingPicture.of(plan, scene, looks.enlargement()), scene);
   }
 
+  /** None where nothing is to move by itself. */
+  private OptionalDouble marks(double travelled) {
+    return looks.still().get() ? OptionalDouble.empty() : OptionalDouble.of(travelled);
+  }
+
   private void show(BuildingPicture building, Scene scene) {
+    show(building, scene, OptionalDouble.empty());
+  }
+
+  private void show(BuildingPicture building, Scene scene, OptionalDouble travelled) {
     hand.show(building);
-    List<Shape> shapes = building.shapes(scene);
+    List<Shape> shapes = building.shapes(scene, travelled);
     picture.show(shapes, building.width(), building.height());
   }
 

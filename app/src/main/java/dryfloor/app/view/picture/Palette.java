@@ -1,5 +1,6 @@
 package dryfloor.app.view.picture;
 
+import dryfloor.app.drawing.Shape;
 import dryfloor.app.drawing.Style;
 import java.util.List;
 import javafx.scene.paint.Color;
@@ -99,6 +100,8 @@ record Palette(
       case FAILED -> line(wet, 2.2, 3.0, 2.0);
       case MARKED -> line(ink, 2);
       case FLOW -> line(strongWater, 3.4);
+      case FLOW_MARK ->
+          line(strongWater, 3.6, Shape.Stream.MARK, Shape.Stream.APART - Shape.Stream.MARK);
       case FLOW_HEAD -> edged(strongWater, room, 0.8);
       case SPILL -> line(wet, 2.6, 2.5, 3.0);
       case SPILL_HEAD -> area(wet);
