@@ -86,7 +86,7 @@ final class FlowPainter {
       double length = length(line);
       if (!stretch.hidden() && length > TOO_SHORT) {
         // What is hidden is passed as well, so that marks come out where they would.
-        sheet.add(new Shape.Stream(line, way * far - passed, Style.FLOW_MARK));
+        sheet.add(new Shape.Stream(line, way * far - passed));
       }
       passed += length;
     }

@@ -51,7 +51,7 @@ public sealed interface Shape {
    * @param travelled how far the marks have come from the beginning of the line towards its end
    *     (points); negative where they go the other way
    */
-  record Stream(List<Point> points, double travelled, Style style) implements Shape {
+  record Stream(List<Point> points, double travelled) implements Shape {
 
     /** Length of each mark (points). */
     public static final double MARK = 9;
@@ -61,6 +61,11 @@ public sealed interface Shape {
 
     public Stream {
       points = List.copyOf(points);
+    }
+
+    @Override
+    public Style style() {
+      return Style.FLOW;
     }
   }
 

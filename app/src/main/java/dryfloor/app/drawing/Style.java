@@ -27,7 +27,6 @@ public enum Style {
   MARKED,
   FLOW,
   FLOW_HEAD,
-  FLOW_MARK,
   SPILL,
   SPILL_HEAD,
   WET,

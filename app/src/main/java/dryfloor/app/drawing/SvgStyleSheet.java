@@ -32,7 +32,6 @@ final class SvgStyleSheet {
       .break-open { fill: #ffffff; stroke: #8a4fa0; stroke-width: 2.4 }
       .failed { fill: none; stroke: #b3261e; stroke-width: 2.2; stroke-dasharray: 3 2 }
       .flow { stroke: #2b78ab; stroke-width: 3.4 }
-      .flow-mark { stroke: #2b78ab; stroke-width: 3.4 }
       .flow-head { fill: #2b78ab; stroke: #ffffff; stroke-width: 0.8 }
       .spill { stroke: #b3261e; stroke-width: 2.6; stroke-dasharray: 2.5 3; stroke-linecap: round }
       .spill-head { fill: #b3261e }

@@ -24,7 +24,7 @@ final class MendingText extends VBox {
     place.setId("mending-place");
     setVgrow(area, Priority.ALWAYS);
     getChildren().addAll(area, place);
-    area.caretPositionProperty().addListener((caret, before, now) -> showPlace());
+    area.selectionProperty().addListener((selection, before, now) -> showPlace());
     showPlace();
   }
 
@@ -45,7 +45,7 @@ final class MendingText extends VBox {
 
   private void showPlace() {
     String text = area.getText();
-    int caret = Math.min(area.getCaretPosition(), text.length());
+    int caret = Math.min(area.getSelection().getStart(), text.length());
     place.setText(
         Words.of("mending.place", TextPlace.line(text, caret), TextPlace.column(text, caret)));
   }

@@ -76,6 +76,11 @@ record Palette(
    */
   record Look(Paint fill, Paint stroke, double width, List<Double> dashes, FontWeight weight) {}
 
+  /** How marks are painted that water takes with it: water inside of a pipe. */
+  Look marks() {
+    return line(water, 2.2, Shape.Stream.MARK, Shape.Stream.APART - Shape.Stream.MARK);
+  }
+
   Look look(Style style) {
     return switch (style) {
       case PAPER -> area(paper);
@@ -100,8 +105,6 @@ record Palette(
       case FAILED -> line(wet, 2.2, 3.0, 2.0);
       case MARKED -> line(ink, 2);
       case FLOW -> line(strongWater, 3.4);
-      case FLOW_MARK ->
-          line(strongWater, 3.6, Shape.Stream.MARK, Shape.Stream.APART - Shape.Stream.MARK);
       case FLOW_HEAD -> edged(strongWater, room, 0.8);
       case SPILL -> line(wet, 2.6, 2.5, 3.0);
       case SPILL_HEAD -> area(wet);

@@ -31,7 +31,7 @@ final class ShapePainter {
     Palette.Look look = palette.look(shape.style());
     switch (shape) {
       case Shape.Line line -> line(line, look);
-      case Shape.Stream stream -> stream(stream, look);
+      case Shape.Stream stream -> stream(stream);
       case Shape.Circle circle -> circle(circle, look);
       case Shape.Text text -> text(text, look);
     }
@@ -53,8 +53,8 @@ final class ShapePainter {
     }
   }
 
-  private void stream(Shape.Stream stream, Palette.Look look) {
-    stroke(look);
+  private void stream(Shape.Stream stream) {
+    stroke(palette.marks());
     surface.setLineDashOffset(-stream.travelled());
     surface.strokePolyline(
         stream.points().stream().mapToDouble(Point::x).toArray(),
