@@ -104,7 +104,7 @@ final class MainWindow {
     top.getChildren().setAll(menus);
     menus.getMenus().setAll(menus());
     root.setTop(top);
-    Label stale = new Staleness(work, List.of(failures, story)).word();
+    Label stale = new Staleness(work, failures, story).word();
     StackPane.setAlignment(stale, Pos.TOP_CENTER);
     editing.getChildren().add(stale);
     work.installation().addListener((drawing, before, now) -> show());
@@ -115,6 +115,7 @@ final class MainWindow {
                 show();
               }
             });
+    work.ahead().addListener((ahead, before, now) -> show());
     work.chosen().addListener((failure, before, now) -> show());
     work.moment().addListener((moment, before, now) -> showMoment());
     playback.playing().addListener((playing, before, now) -> showMoment());
@@ -219,8 +220,9 @@ final class MainWindow {
 
   /** Another answer: told, painted and put on the line of time anew. */
   private void show() {
-    if (!work.isStale() && work.answers().get() instanceof Answers.Known known) {
-      Showing next = Showing.of(known, work.chosenResult(), looks);
+    Optional<Answers.Known> fresh = work.fresh();
+    if (fresh.isPresent()) {
+      Showing next = Showing.of(fresh.get(), work.chosenIn(fresh.get()), looks);
       showing = Optional.of(next);
       timeLine.show(next.film());
       chart.show(next.film());
