@@ -1,8 +1,8 @@
 package dryfloor.app.drawing;
 
 import dryfloor.app.drawing.Shape.Text.Anchor;
-import java.util.OptionalDouble;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The finished picture.

@@ -56,9 +56,7 @@ final class LearnMenu {
   private void learn(String set, List<Installation> drawings) {
     window.showInstead(
         LessonDoor.of(
-            drawings,
-            course -> window.showInstead(lesson(set, course)),
-            window::showDrawing));
+            drawings, course -> window.showInstead(lesson(set, course)), window::showDrawing));
   }
 
   private LessonView lesson(String set, Course course) {
@@ -71,7 +69,6 @@ final class LearnMenu {
   }
 
   private void showScores() {
-    window.showInstead(
-        new ScoresView(program::scores, program::forgetScore, window::showDrawing));
+    window.showInstead(new ScoresView(program::scores, program::forgetScore, window::showDrawing));
   }
 }

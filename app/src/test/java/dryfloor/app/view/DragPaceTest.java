@@ -122,8 +122,7 @@ class DragPaceTest {
           work.ahead().removeListener(first);
           return work;
         });
-    return new Waits(
-        (looked.get() - moved.get()) / 1e6, (answered.get() - moved.get()) / 1e6);
+    return new Waits((looked.get() - moved.get()) / 1e6, (answered.get() - moved.get()) / 1e6);
   }
 
   /** Where the level of the sump can be taken hold of. */

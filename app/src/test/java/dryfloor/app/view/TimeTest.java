@@ -102,8 +102,7 @@ class TimeTest {
     return now ->
         before.stream()
             .anyMatch(
-                then ->
-                    then.points().equals(now.points()) && then.travelled() != now.travelled());
+                then -> then.points().equals(now.points()) && then.travelled() != now.travelled());
   }
 
   private static List<Shape.Stream> marks(PictureView picture) {

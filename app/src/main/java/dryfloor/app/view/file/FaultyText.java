@@ -27,8 +27,7 @@ public record FaultyText(Optional<Path> path, Stamp stamp, Optional<String> save
 
   /** What a program left behind when it died in the middle of mending. */
   public static FaultyText of(Unsaved unsaved) {
-    return new FaultyText(
-        unsaved.path(), unsaved.stamp(), Optional.empty(), lines(unsaved.text()));
+    return new FaultyText(unsaved.path(), unsaved.stamp(), Optional.empty(), lines(unsaved.text()));
   }
 
   private static String lines(String text) {

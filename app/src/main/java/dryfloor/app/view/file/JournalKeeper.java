@@ -29,7 +29,8 @@ public final class JournalKeeper implements AutoCloseable {
   private final Executor later =
       CompletableFuture.delayedExecutor(DELAY, TimeUnit.MILLISECONDS, this::unlessClosed);
 
-  private final AtomicReference<Optional<Supplier<Unsaved>>> waiting = new AtomicReference<>(Optional.empty());
+  private final AtomicReference<Optional<Supplier<Unsaved>>> waiting =
+      new AtomicReference<>(Optional.empty());
 
   private final Journal journal;
   private final Consumer<Exception> trouble;
@@ -48,8 +49,7 @@ public final class JournalKeeper implements AutoCloseable {
   public void changed(DrawingFile file, Installation drawing) {
     changed(
         () ->
-            new Unsaved(
-                file.path(), file.stamp(), InstallationWriter.text(drawing, file.units())));
+            new Unsaved(file.path(), file.stamp(), InstallationWriter.text(drawing, file.units())));
   }
 
   /** The same for anything else that a file does not hold yet; it is put into words later. */

@@ -39,8 +39,7 @@ final class ScoresNode {
       String set = one.path("set").asString("");
       round(one.path("last"))
           .filter(last -> !set.isEmpty())
-          .ifPresent(
-              last -> sets.put(set, new Score(best, last, best.isPresent() ? finished : 0)));
+          .ifPresent(last -> sets.put(set, new Score(best, last, best.isPresent() ? finished : 0)));
     }
     return new Scores(sets);
   }

@@ -50,11 +50,7 @@ public final class LessonView extends BorderPane {
    * @param leave ends the lesson
    */
   public LessonView(
-      Course course,
-      Looks looks,
-      Optional<Score> before,
-      Consumer<Course> marked,
-      Runnable leave) {
+      Course course, Looks looks, Optional<Score> before, Consumer<Course> marked, Runnable leave) {
     this.course = course;
     this.looks = looks;
     this.before = before;
@@ -113,9 +109,8 @@ public final class LessonView extends BorderPane {
     course = course.with(marking);
     marked.accept(course);
     story.show(scene.truth(), Answer.of(exercise.outcome()).word());
-    BuildingPicture building = 
-        BuildingPicture.of(
-            Plan.of(exercise.drawing()), scene.truth(), looks.enlargement());
+    BuildingPicture building =
+        BuildingPicture.of(Plan.of(exercise.drawing()), scene.truth(), looks.enlargement());
     Replay playing =
         new Replay(
             exercise.outcome().trajectory(),

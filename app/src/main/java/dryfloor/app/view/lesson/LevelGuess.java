@@ -45,7 +45,8 @@ final class LevelGuess extends VBox {
     slider.valueProperty().addListener((value, before, after) -> write());
     write();
     HBox.setHgrow(slider, Priority.ALWAYS);
-    Label title = new Label(Words.of("learn.level", name, yardstick.written(now), yardstick.unit()));
+    Label title =
+        new Label(Words.of("learn.level", name, yardstick.written(now), yardstick.unit()));
     title.setId("guess-title-" + vessel.id());
     title.setWrapText(true);
     Label unit = new Label(yardstick.unit());

@@ -18,13 +18,15 @@ final class MarkingPanel extends VBox {
     points.getStyleClass().add("title-3");
     points.setId("marking-points");
     getChildren().addAll(points, verdict(marking), floor(marking, scene));
-    getChildren().add(wrapped(
-                    Words.of(
-                        "learn.levels",
-                        marking.levelPoints(),
-                        Marking.FOR_LEVELS,
-                        scene.amounts().level(Marking.RIGHT),
-                        scene.amounts().level(Marking.WRONG))));
+    getChildren()
+        .add(
+            wrapped(
+                Words.of(
+                    "learn.levels",
+                    marking.levelPoints(),
+                    Marking.FOR_LEVELS,
+                    scene.amounts().level(Marking.RIGHT),
+                    scene.amounts().level(Marking.WRONG))));
     marking.levels().forEach(level -> getChildren().add(level(level, scene)));
     getChildren()
         .add(

@@ -1,10 +1,10 @@
 package dryfloor.app.view.work;
 
-import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;

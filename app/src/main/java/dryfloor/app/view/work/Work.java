@@ -49,7 +49,8 @@ public final class Work implements AutoCloseable {
     answers = new ReadOnlyObjectWrapper<>(new Answers.Awaited(drawing));
     lastSave = new LastSave(drawing, screen);
     answers.addListener((property, before, now) -> lastSave.answered(now));
-    sweep = new BackgroundSweep(
+    sweep =
+        new BackgroundSweep(
             screen, answers::set, known -> ahead.set(Optional.of(known)), progress::set);
     sweep.ask(drawing, Optional.empty());
   }

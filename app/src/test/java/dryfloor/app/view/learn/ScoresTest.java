@@ -11,8 +11,7 @@ class ScoresTest {
 
   @Test
   void theBestRoundIsKeptThoughALaterOneIsWorse() {
-    Scores scores =
-        Scores.NONE.with(SET, new Round(900, 12, 12)).with(SET, new Round(700, 12, 12));
+    Scores scores = Scores.NONE.with(SET, new Round(900, 12, 12)).with(SET, new Round(700, 12, 12));
 
     Score score = scores.of(SET).orElseThrow();
     assertThat(score.best()).contains(new Round(900, 12, 12));
