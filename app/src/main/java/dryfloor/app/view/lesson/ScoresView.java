@@ -52,9 +52,9 @@ public final class ScoresView extends ScrollPane {
     if (sets.isEmpty()) {
       all.getChildren().add(wrapped(Words.of("learn.scores.none"), "scores-none"));
     }
-    List<String> lastFirst = List.copyOf(sets.keySet()).reversed();
+    List<Map.Entry<String, Score>> lastFirst = List.copyOf(sets.entrySet()).reversed();
     for (int i = 0; i < lastFirst.size(); i++) {
-      all.getChildren().add(line(i, lastFirst.get(i), sets.get(lastFirst.get(i))));
+      all.getChildren().add(line(i, lastFirst.get(i).getKey(), lastFirst.get(i).getValue()));
     }
     all.getChildren().add(back);
   }
