@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -47,7 +48,7 @@ public final class BuildingPicture {
   public static BuildingPicture of(Plan plan, Scene labelled, double letters) {
     BuildingPicture picture =
         new BuildingPicture(new Paper(plan, scale(plan) / letters, MARGIN, MARGIN));
-    paint(picture.paper, labelled, picture.sheet());
+    paint(picture.paper, labelled, picture.sheet(), OptionalDouble.empty());
     return picture;
   }
 
@@ -55,10 +56,10 @@ public final class BuildingPicture {
     return Math.clamp(HEIGHT / (plan.top() - plan.bottom()), SMALLEST_SCALE, LARGEST_SCALE);
   }
 
-  static void paint(Paper paper, Scene scene, Sheet sheet) {
+  static void paint(Paper paper, Scene scene, Sheet sheet, OptionalDouble travelled) {
     TankPainter tanks = new TankPainter(paper, scene, sheet);
     PipePainter pipes = new PipePainter(paper, scene, sheet);
-    FlowPainter flows = new FlowPainter(paper, scene, sheet);
+    FlowPainter flows = new FlowPainter(paper, scene, sheet, travelled);
     new BuildingPainter(paper, scene, sheet).paint();
     flows.paintWetFloors();
     tanks.paint();
@@ -77,8 +78,17 @@ public final class BuildingPicture {
    * the same thing stood before.
    */
   public List<Shape> shapes(Scene now) {
+    return shapes(now, OptionalDouble.empty());
+  }
+
+  /**
+   * The same with marks in the runs that water flows through.
+   *
+   * @param travelled how far the marks have come the way the water flows (points); empty for none
+   */
+  public List<Shape> shapes(Scene now, OptionalDouble travelled) {
     Sheet sheet = sheet();
-    paint(paper, now, sheet);
+    paint(paper, now, sheet, travelled);
     return sheet.all();
   }
 

@@ -2,6 +2,7 @@ package dryfloor.app.drawing;
 
 import dryfloor.app.drawing.Shape.Text.Anchor;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The finished picture.
@@ -36,7 +37,7 @@ public record Elevation(double width, double height, String title, List<Shape> s
     Paper paper = new Paper(plan, scale, left, header.height() + MARGIN + 14);
     Sheet sheet = new Sheet(new Area(left, paper.top(), panelLeft - 10, paper.bottom() + 40));
     header.paint(sheet, MARGIN);
-    BuildingPicture.paint(paper, scene, sheet);
+    BuildingPicture.paint(paper, scene, sheet, OptionalDouble.empty());
     double below = new Legend(sheet, left, panelLeft - 40, paper.bottom() + 44).paint(plan, scene);
     scaleBar(paper, scene, sheet, below + 18);
     double panel = new SidePanel(scene, sheet, panelLeft, header.height() + 6).paint();

@@ -4,21 +4,27 @@ import dryfloor.app.drawing.Shape.Text.Anchor;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Where water went: arrows with litres, and wet floors. */
 final class FlowPainter {
 
   private static final double STRIP = 10;
 
+  /** Less than this of a pipe (points) shows no motion. */
+  private static final double TOO_SHORT = Shape.Stream.MARK;
+
   private final Paper paper;
   private final Scene scene;
   private final Sheet sheet;
   private final SpillPainter spills;
+  private final OptionalDouble travelled;
 
-  FlowPainter(Paper paper, Scene scene, Sheet sheet) {
+  FlowPainter(Paper paper, Scene scene, Sheet sheet, OptionalDouble travelled) {
     this.paper = paper;
     this.scene = scene;
     this.sheet = sheet;
+    this.travelled = travelled;
     this.spills = new SpillPainter(paper, scene, sheet);
   }
 
@@ -64,11 +70,34 @@ final class FlowPainter {
   }
 
   private void pipe(Scene.Flow flow, int way) {
+    travelled.ifPresent(far -> paper.plan().pipe(flow.path()).ifPresent(p -> stream(p, way, far)));
     Optional<Pipe.Piece> longest =
         paper.plan().pipe(flow.path()).stream()
             .flatMap(pipe -> seen(pipe).stream())
             .max(Comparator.comparingDouble(piece -> piece.length() * (piece.upright() ? 2 : 1)));
     longest.ifPresent(piece -> arrow(flow, piece, way));
+  }
+
+  /** Marks that water takes with it where the pipe is seen. */
+  private void stream(Pipe pipe, int way, double far) {
+    double passed = 0;
+    for (Stretch stretch : Stretch.of(paper.plan(), pipe)) {
+      List<Point> line = stretch.line().stream().map(paper::at).toList();
+      double length = length(line);
+      if (!stretch.hidden() && length > TOO_SHORT) {
+        // What is hidden is passed as well, so that marks come out where they would.
+        sheet.add(new Shape.Stream(line, way * far - passed));
+      }
+      passed += length;
+    }
+  }
+
+  private static double length(List<Point> line) {
+    double length = 0;
+    for (int i = 1; i < line.size(); i++) {
+      length += line.get(i - 1).distanceTo(line.get(i));
+    }
+    return length;
   }
 
   /** The pieces that nothing hides; all of them where everything is hidden. */

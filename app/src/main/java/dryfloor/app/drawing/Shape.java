@@ -45,6 +45,30 @@ public sealed interface Shape {
     }
   }
 
+  /**
+   * A row of marks along a line, which water that flows takes with it.
+   *
+   * @param travelled how far the marks have come from the beginning of the line towards its end
+   *     (points); negative where they go the other way
+   */
+  record Stream(List<Point> points, double travelled) implements Shape {
+
+    /** Length of each mark (points). */
+    public static final double MARK = 9;
+
+    /** From mark to mark (points). */
+    public static final double APART = 30;
+
+    public Stream {
+      points = List.copyOf(points);
+    }
+
+    @Override
+    public Style style() {
+      return Style.FLOW;
+    }
+  }
+
   /** A straight line. */
   static Line line(Point from, Point to, Style style) {
     return new Line(List.of(from, to), false, style);

@@ -52,6 +52,11 @@ public final class SvgWriter {
       case Shape.Line line ->
           svg.append(line.closed() ? "<polygon" : "<polyline")
               .append(" class=\"" + style + "\" points=\"" + points(line.points()) + "\"/>\n");
+      case Shape.Stream stream ->
+          svg.append("<polyline class=\"" + style + "\" points=\"" + points(stream.points()))
+              .append("\" stroke-dasharray=\"" + number(Shape.Stream.MARK))
+              .append(" " + number(Shape.Stream.APART - Shape.Stream.MARK))
+              .append("\" stroke-dashoffset=\"" + number(-stream.travelled()) + "\"/>\n");
       case Shape.Circle circle ->
           svg.append("<circle class=\"" + style + "\" cx=\"" + number(circle.middle().x()))
               .append("\" cy=\"" + number(circle.middle().y()))

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 
@@ -23,6 +24,7 @@ final class DrawingWindow {
   private final Notices notices = new Notices();
   private final FileDesk desk;
   private final SaveDesk saves;
+  private final MendingDesk mending;
   private final Optional<JournalKeeper> journal;
 
   private DrawingFile file;
@@ -41,6 +43,7 @@ final class DrawingWindow {
     this.journal = keep(journal);
     desk = new FileDesk(program, this);
     saves = new SaveDesk(program, this);
+    mending = new MendingDesk(program, this);
     work = begin(drawing);
     main = new MainWindow(work, program.looks());
     stage.setScene(new Scene(main.root(), stage.getWidth(), stage.getHeight()));
@@ -96,7 +99,7 @@ final class DrawingWindow {
   /** Adds to the drawing's own window what concerns its file. */
   private void furnish() {
     main.menuBar().getMenus().addFirst(FileMenu.of(program, this));
-    main.menuBar().getMenus().addAll(PapersMenu.of(program, this), LearnMenu.of(this));
+    main.menuBar().getMenus().addAll(PapersMenu.of(program, this), LearnMenu.of(program, this));
     main.top().getChildren().addAll(new LongWorkPanel(work), notices);
     work.installation().addListener((drawing, before, now) -> changed());
     work.answers().addListener((answers, before, now) -> entitle());
@@ -160,6 +163,10 @@ final class DrawingWindow {
     return saves;
   }
 
+  MendingDesk mending() {
+    return mending;
+  }
+
   Notices notices() {
     return notices;
   }
@@ -188,6 +195,18 @@ final class DrawingWindow {
     main.focusPicture();
   }
 
+  /** Shows something else in place of the drawing, which waits behind it as it is. */
+  void showInstead(Parent other) {
+    Dress.of(other, looks());
+    stage.getScene().setRoot(other);
+    other.requestFocus();
+  }
+
+  /** How this window looks, for somebody who holds on to it. */
+  Looks looks() {
+    return program.looks().ofWindow();
+  }
+
   void toFront() {
     stage.setIconified(false);
     stage.toFront();
@@ -206,6 +225,7 @@ final class DrawingWindow {
   /** Closes the window, whatever is unsaved. */
   void closeNow() {
     WindowState state = WindowPlace.of(stage, dividers());
+    mending.giveUp();
     journal.ifPresent(JournalKeeper::saved);
     journal.ifPresent(JournalKeeper::close);
     work.close();

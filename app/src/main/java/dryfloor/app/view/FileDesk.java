@@ -1,11 +1,13 @@
 package dryfloor.app.view;
 
 import dryfloor.app.view.file.DrawingFile;
+import dryfloor.app.view.file.FaultyText;
 import dryfloor.app.view.file.Opening;
 import dryfloor.app.view.panel.Notices.Choice;
 import dryfloor.model.file.Problem;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Opens files for one window; what is wrong with them is told above the drawing. */
 final class FileDesk {
@@ -91,12 +93,21 @@ final class FileDesk {
     switch (opening) {
       case Opening.Refused refused -> tellRefused(refused);
       case Opening.Opened opened -> {
-        if (inNewWindow || window.hasUnsaved()) {
+        if (inNewWindow) {
           program.newWindow(opened);
         } else {
-          show(opened);
+          showOpened(opened);
         }
       }
+    }
+  }
+
+  /** Shows a drawing; not in this window if that holds something unsaved. */
+  void showOpened(Opening.Opened opened) {
+    if (window.hasUnsaved()) {
+      program.newWindow(opened);
+    } else {
+      show(opened);
     }
   }
 
@@ -107,7 +118,28 @@ final class FileDesk {
 
   /** Lists what is wrong with a file that is no drawing. */
   void tellRefused(Opening.Refused refused) {
-    list("file-refused", "file.refused", refused.path(), refused.problems());
+    String words = Words.of("file.refused", refused.path(), refused.problems().size());
+    refused
+        .text()
+        .ifPresentOrElse(
+            text -> tellToBeMended(words, refused.problems(), text),
+            () -> window.notices().list("file-refused", words, refused.problems()));
+  }
+
+  /** A click on a problem goes to its place in the text. */
+  private void tellToBeMended(String words, List<Problem> problems, FaultyText text) {
+    window
+        .notices()
+        .list(
+            "file-refused",
+            words,
+            problems,
+            problem -> mend(text, Optional.of(problem)),
+            new Choice(Words.of("file.mend"), () -> mend(text, Optional.empty())));
+  }
+
+  private void mend(FaultyText text, Optional<Problem> first) {
+    window.mending().begin(text, first);
   }
 
   /** Lists what should be looked at in a drawing. */

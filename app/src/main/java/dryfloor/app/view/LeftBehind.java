@@ -1,5 +1,6 @@
 package dryfloor.app.view;
 
+import dryfloor.app.view.file.FaultyText;
 import dryfloor.app.view.file.Journal;
 import dryfloor.app.view.file.Journals;
 import dryfloor.app.view.file.Unsaved;
@@ -52,7 +53,10 @@ final class LeftBehind {
               () -> program.newWindow(unsaved.file(), drawing.get(), journal));
       window.notices().ask(id, text, recover, discard);
     } else {
-      window.notices().ask(id, text, discard);
+      Choice mend =
+          new Choice(
+              Words.of("file.mend"), () -> window.mending().goOn(FaultyText.of(unsaved), journal));
+      window.notices().ask(id, text, mend, discard);
     }
   }
 

@@ -6,12 +6,16 @@ import dryfloor.app.view.file.Appearance;
 import dryfloor.model.unit.Units;
 import java.util.Optional;
 import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.scene.text.Font;
 
 /** How the program looks to its reader: light or dark, in which units, with how large letters. */
@@ -32,6 +36,13 @@ public final class Looks {
   private final DoubleProperty letters =
       new SimpleDoubleProperty(limited(USUAL * Font.getDefault().getSize() / SYSTEM_USUAL));
 
+  private final ObjectProperty<Optional<Boolean>> chosenStill =
+      new SimpleObjectProperty<>(Optional.empty());
+  private final BooleanProperty systemStill = new SimpleBooleanProperty(false);
+  private final BooleanBinding still =
+      Bindings.createBooleanBinding(
+          () -> chosenStill.get().orElse(systemStill.get()), chosenStill, systemStill);
+
   /** Light and metric, with letters as large as the system's. */
   public Looks() {}
 
@@ -42,12 +53,13 @@ public final class Looks {
           dark.set(look.dark());
           units.set(look.units());
           letters.set(limited(look.letters()));
+          chosenStill.set(look.still());
         });
   }
 
   /** How it looks now, to be remembered. */
   Appearance appearance() {
-    return new Appearance(dark.get(), units.get(), letters.get());
+    return new Appearance(dark.get(), units.get(), letters.get(), chosenStill.get());
   }
 
   /** Does something whenever it looks different. */
@@ -55,6 +67,7 @@ public final class Looks {
     dark.addListener((property, before, now) -> action.run());
     units.addListener((property, before, now) -> action.run());
     letters.addListener((property, before, now) -> action.run());
+    chosenStill.addListener((property, before, now) -> action.run());
   }
 
   /**
@@ -66,12 +79,15 @@ public final class Looks {
     own.dark.bindBidirectional(dark);
     own.units.bindBidirectional(units);
     own.letters.bindBidirectional(letters);
+    own.chosenStill.bindBidirectional(chosenStill);
+    own.systemStill.bindBidirectional(systemStill);
     return own;
   }
 
   /** Puts the theme on every window of the program, now and whenever it changes. */
   void rule() {
     useTheme();
+    Platform.getPreferences().reducedMotionProperty().subscribe(systemStill::set);
     dark.subscribe(this::useTheme);
   }
 
@@ -85,6 +101,18 @@ public final class Looks {
     return dark;
   }
 
+  /**
+   * Whether water that flows is shown without motion: as was chosen, else as the system asks for.
+   */
+  public ObservableBooleanValue still() {
+    return still;
+  }
+
+  /** Shows water that flows without motion, or with it, whatever the system asks for. */
+  void chooseStill(boolean chosen) {
+    chosenStill.set(Optional.of(chosen));
+  }
+
   public ObjectProperty<Units> units() {
     return units;
   }
@@ -95,7 +123,7 @@ public final class Looks {
   }
 
   /** How many times as large as usual the letters are. */
-  double enlargement() {
+  public double enlargement() {
     return letters.get() / USUAL;
   }
 

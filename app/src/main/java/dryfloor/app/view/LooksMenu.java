@@ -27,11 +27,21 @@ final class LooksMenu {
     return List.of(
         new SeparatorMenuItem(),
         dark,
+        still(),
         item("looks.letters.larger", "Shortcut+Shift+PLUS", looks::largerLetters),
         item("looks.letters.smaller", "Shortcut+Shift+MINUS", looks::smallerLetters),
         new SeparatorMenuItem(),
         units("looks.metric", Units.METRIC),
         units("looks.us", Units.US));
+  }
+
+  private CheckMenuItem still() {
+    CheckMenuItem still = new CheckMenuItem(Words.of("looks.still"));
+    still.setId("still");
+    still.setSelected(looks.still().get());
+    still.setOnAction(event -> looks.chooseStill(still.isSelected()));
+    looks.still().addListener((property, before, now) -> still.setSelected(now));
+    return still;
   }
 
   private static MenuItem item(String key, String keys, Runnable action) {

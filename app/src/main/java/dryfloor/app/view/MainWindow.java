@@ -25,6 +25,7 @@ import dryfloor.model.Installation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Parent;
@@ -103,7 +104,7 @@ final class MainWindow {
     top.getChildren().setAll(menus);
     menus.getMenus().setAll(menus());
     root.setTop(top);
-    Label stale = new Staleness(work, List.of(failures, story)).word();
+    Label stale = new Staleness(work, failures, story).word();
     StackPane.setAlignment(stale, Pos.TOP_CENTER);
     editing.getChildren().add(stale);
     work.installation().addListener((drawing, before, now) -> show());
@@ -114,8 +115,10 @@ final class MainWindow {
                 show();
               }
             });
+    work.ahead().addListener((ahead, before, now) -> show());
     work.chosen().addListener((failure, before, now) -> show());
     work.moment().addListener((moment, before, now) -> showMoment());
+    playback.playing().addListener((playing, before, now) -> showMoment());
     story.story().told().addListener((told, before, now) -> showMoment());
     looks.units().addListener((units, before, now) -> show());
     looks.dark().addListener((dark, before, now) -> showLooks());
@@ -193,7 +196,7 @@ final class MainWindow {
     return new Menu(
         Words.of("menu.time"),
         null,
-        item("time.play.or.pause", "Shortcut+P", playback::playOrPause),
+        item("time.play.or.pause", "Alt+P", playback::playOrPause),
         item("time.previous", "Alt+LEFT", playback::previous),
         item("time.next", "Alt+RIGHT", playback::next),
         item("time.start", "Alt+HOME", () -> playback.goTo(0)),
@@ -217,8 +220,9 @@ final class MainWindow {
 
   /** Another answer: told, painted and put on the line of time anew. */
   private void show() {
-    if (!work.isStale() && work.answers().get() instanceof Answers.Known known) {
-      Showing next = Showing.of(known, work.chosenResult(), looks);
+    Optional<Answers.Known> fresh = work.fresh();
+    if (fresh.isPresent()) {
+      Showing next = Showing.of(fresh.get(), work.chosenIn(fresh.get()), looks);
       showing = Optional.of(next);
       timeLine.show(next.film());
       chart.show(next.film());
@@ -249,12 +253,17 @@ final class MainWindow {
     showing.ifPresent(
         shown -> {
           Scene now = shown.film().at(work.moment().get());
-          List<Shape> shapes = new ArrayList<>(shown.building().shapes(now));
+          List<Shape> shapes = new ArrayList<>(shown.building().shapes(now, travelled()));
           Optional.ofNullable(story.story().told().get())
               .ifPresent(told -> shapes.addAll(target(shown.building(), told.event())));
           picture.show(shapes, shown.building().width(), shown.building().height());
           story.showMoment(now, shown.film());
         });
+  }
+
+  /** How far marks have gone with the water; none where nothing is to move by itself. */
+  private OptionalDouble travelled() {
+    return looks.still().get() ? OptionalDouble.empty() : playback.travelled();
   }
 
   /** Where a sentence of the story belongs: what it happened to, or the other that matters. */

@@ -194,7 +194,6 @@ final class PaperDesk {
   }
 
   private void show(Parent root) {
-    window.stage().getScene().setRoot(root);
-    root.requestFocus();
+    window.showInstead(root);
   }
 }

@@ -10,6 +10,8 @@ import dryfloor.app.view.file.RecentFiles;
 import dryfloor.app.view.file.Settings;
 import dryfloor.app.view.file.SettingsFile;
 import dryfloor.app.view.file.WindowState;
+import dryfloor.app.view.learn.Round;
+import dryfloor.app.view.learn.Scores;
 import dryfloor.model.Installation;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -106,7 +108,8 @@ final class Program implements AutoCloseable {
     Journal get() throws IOException;
   }
 
-  private Journal beginJournal() throws IOException {
+  /** A journal for something more that is unsaved. */
+  Journal beginJournal() throws IOException {
     return journals.begin();
   }
 
@@ -158,6 +161,19 @@ final class Program implements AutoCloseable {
 
   RecentFiles recent() {
     return settings.recent();
+  }
+
+  Scores scores() {
+    return settings.scores();
+  }
+
+  /** Remembers what was earned in a set of exercises. */
+  void score(String set, Round round) {
+    remember(known -> known.with(known.scores().with(set, round)));
+  }
+
+  void forgetScore(String set) {
+    remember(known -> known.with(known.scores().without(set)));
   }
 
   void forgetRecent() {

@@ -142,6 +142,10 @@ final class SaveDesk {
 
   /** Closes the window; asks first where something is unsaved. */
   void close() {
+    window.mending().leave(this::closeDrawing);
+  }
+
+  private void closeDrawing() {
     if (!window.hasUnsaved()) {
       window.closeNow();
       return;

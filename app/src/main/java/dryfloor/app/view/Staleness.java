@@ -13,22 +13,26 @@ final class Staleness {
   private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
   private final Work work;
-  private final List<Node> verdicts;
+  private final Node all;
+  private final Node looked;
   private final Label word = new Label();
 
   /**
    * Watches the answers of a window.
    *
-   * @param verdicts parts of the window that tell them
+   * @param all tells every verdict
+   * @param looked tells that of the failure that is looked at
    */
-  Staleness(Work work, List<Node> verdicts) {
+  Staleness(Work work, Node all, Node looked) {
     this.work = work;
-    this.verdicts = List.copyOf(verdicts);
+    this.all = all;
+    this.looked = looked;
     word.setId("stale-word");
     word.getStyleClass().add("stale-word");
     word.setMouseTransparent(true);
     word.setWrapText(true);
-    verdicts.forEach(part -> part.getStyleClass().add("verdicts"));
+    List.of(all, looked).forEach(part -> part.getStyleClass().add("verdicts"));
+    work.ahead().addListener((ahead, before, now) -> show());
     work.installation().addListener((drawing, before, now) -> show());
     work.answers().addListener((answers, before, now) -> show());
     work.chosen().addListener((failure, before, now) -> show());
@@ -43,11 +47,15 @@ final class Staleness {
     String text = sentence(work);
     word.setText(text);
     word.setVisible(!text.isEmpty());
-    verdicts.forEach(part -> part.pseudoClassStateChanged(STALE, !text.isEmpty()));
+    all.pseudoClassStateChanged(STALE, !text.isEmpty());
+    looked.pseudoClassStateChanged(STALE, !text.isEmpty() && work.fresh().isEmpty());
   }
 
   /** Why the verdicts are not those of the present drawing; empty if they are. */
   static String sentence(Work work) {
+    if (work.isStale() && work.fresh().isPresent()) {
+      return Words.of("stale.others");
+    }
     return switch (work.answers().get()) {
       case Answers.Awaited awaited -> Words.of("list.waiting");
       case Answers.Known known ->

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.app.view.file.Opening;
 import dryfloor.app.view.panel.Notices;
+import dryfloor.app.view.panel.ProblemWords;
+import dryfloor.model.file.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,7 +100,7 @@ class FilesOnScreenTest {
       Notices notices = screen.window().notices();
       ListView<?> list =
           (ListView<?>) HeadlessScreen.onScreen(() -> notices.lookup("#notice-file-refused-list"));
-      assertThat(String.valueOf(list.getItems().getFirst()))
+      assertThat(ProblemWords.of((Problem) list.getItems().getFirst()))
           .contains("Line 3")
           .contains("newer Dryfloor");
       assertThat(screen.title()).contains("shop.json");

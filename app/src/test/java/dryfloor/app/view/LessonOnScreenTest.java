@@ -65,6 +65,80 @@ class LessonOnScreenTest {
   }
 
   @Test
+  void whatWasEarnedIsRememberedAtTheNextStartUntilItIsForgotten() throws IOException {
+    Path file = folder.resolve("shop.json");
+    Path settings = folder.resolve("settings");
+    Files.copy(Path.of("..", "scenarios", "first-look", "as-drawn.json"), file);
+    try (FileScreen screen = FileScreen.started(settings, Optional.of(file))) {
+      Scene scene = learn(screen);
+      assertThat(text(scene, "lesson-earlier")).isEqualTo("Not tried before.");
+      screen.click(scene, "guess-DRY");
+      screen.click(scene, "guess-show");
+      FileScreen.waitFor(scene, "marking-points");
+    }
+    try (FileScreen screen = FileScreen.started(settings, Optional.of(file))) {
+      Scene scene = learn(screen);
+      assertThat(text(scene, "lesson-earlier")).contains("1 of 12 exercises answered");
+      Keys.press(KeyCode.ESCAPE);
+      FileScreen.waitFor(scene, "failures");
+
+      choose(screen, "learn.scores");
+      FileScreen.waitFor(scene, "scores-forget-0");
+      assertThat(text(scene, "scores-set-0")).endsWith("shop.json");
+      Screenshots.take(scene, "lesson-scores");
+      screen.click(scene, "scores-forget-0");
+      FileScreen.waitFor(scene, "scores-none");
+    }
+    try (FileScreen screen = FileScreen.started(settings, Optional.of(file))) {
+      assertThat(text(learn(screen), "lesson-earlier")).isEqualTo("Not tried before.");
+    }
+  }
+
+  @Test
+  void theLessonIsAsDarkAsLargeAndInTheUnitsOfTheWindow() throws IOException {
+    Path file = folder.resolve("shop.json");
+    Files.copy(Path.of("..", "scenarios", "first-look", "as-drawn.json"), file);
+    Files.createDirectories(folder.resolve("settings"));
+    Files.writeString(
+        folder.resolve("settings").resolve("settings.json"),
+        "{\"appearance\":{\"dark\":true,\"units\":\"us\",\"letters\":20}}");
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      Scene scene = learn(screen);
+
+      assertThat(HeadlessScreen.onScreen(() -> scene.getRoot().getStyle())).contains("20.0px");
+      assertThat(text(scene, "guess-title-sump")).contains("now 10.3").endsWith(" in");
+      Screenshots.take(scene, "lesson-dark-us");
+    } finally {
+      HeadlessScreen.onScreen(
+          () -> {
+            HeadlessScreen.LOOKS.rule();
+            return folder;
+          });
+    }
+  }
+
+  /** Begins to guess the failures of the window's own drawing. */
+  private static Scene learn(FileScreen screen) {
+    Scene scene = screen.window().stage().getScene();
+    Keys.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.L);
+    FileScreen.waitFor(scene, "lesson-question");
+    return scene;
+  }
+
+  /** Chooses what the menu for learning calls by this name. */
+  private static void choose(FileScreen screen, String key) {
+    DrawingWindow window = screen.window();
+    HeadlessScreen.onScreen(
+        () -> {
+          window.main().menuBar().getMenus().stream()
+              .flatMap(menu -> menu.getItems().stream())
+              .filter(item -> Words.of(key).equals(item.getText()))
+              .forEach(item -> item.fire());
+          return key;
+        });
+  }
+
+  @Test
   void anExpectedLevelIsDraggedInThePicture() throws IOException {
     Path file = folder.resolve("shop.json");
     Files.copy(Path.of("..", "scenarios", "first-look", "as-drawn.json"), file);

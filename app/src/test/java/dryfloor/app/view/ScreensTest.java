@@ -27,24 +27,25 @@ class ScreensTest {
 
   @Test
   void theSmallestDrawing() {
-    lookAtEveryScreen("first-look");
+    lookAtEveryScreen("first-look", "as-drawn");
   }
 
   /** It works for minutes: ask for it with -Ddryfloor.screens. */
   @Test
   @EnabledIfSystemProperty(named = "dryfloor.screens", matches = ".*")
   void theLargestDrawing() {
-    lookAtEveryScreen("grand-hall");
+    lookAtEveryScreen("grand-hall", "corrected");
   }
 
-  private static void lookAtEveryScreen(String scenario) {
-    try (HeadlessScreen screen = HeadlessScreen.with(scenario + "/as-drawn.json")) {
+  private static void lookAtEveryScreen(String scenario, String state) {
+    try (HeadlessScreen screen = HeadlessScreen.with(scenario + "/" + state + ".json")) {
       ListView<?> failures = screen.find("failures", ListView.class);
       screen.waitForAnswers();
       select(failures, 1);
       Label sentence = screen.find("sentence", Label.class);
       HeadlessScreen.waitUntil("the story is told", () -> sentence.getText().contains("floor"));
-      play(screen, scenario);
+      play(screen, scenario, true);
+      play(screen, scenario, false);
       ListView<?> story = screen.find("story", ListView.class);
       for (double letters : new double[] {14, 28}) {
         for (boolean dark : new boolean[] {false, true}) {
@@ -61,7 +62,7 @@ class ScreensTest {
   }
 
   /** Plays for a while and tells how often the picture moved. */
-  private static void play(HeadlessScreen screen, String scenario) {
+  private static void play(HeadlessScreen screen, String scenario, boolean still) {
     Button play = screen.find("play", Button.class);
     Label moment = screen.find("moment", Label.class);
     AtomicInteger moves = new AtomicInteger();
@@ -69,6 +70,7 @@ class ScreensTest {
     TimeLine line = (TimeLine) play.getParent().getParent();
     HeadlessScreen.onScreen(
         () -> {
+          HeadlessScreen.LOOKS.chooseStill(still);
           line.moment().addListener(count);
           play.fire();
           return play;
@@ -86,8 +88,8 @@ class ScreensTest {
           return moment;
         });
     System.out.printf(
-        "%s plays at %.1f pictures a second, each %.0f ms of work for a processor%n",
-        scenario, moves.get() / seconds, work);
+        "%s%s plays at %.1f pictures a second, each %.0f ms of work for a processor%n",
+        scenario, still ? " without motion" : "", moves.get() / seconds, work);
   }
 
   /** How long processors have worked for this program (ns). */

@@ -2,6 +2,10 @@ package dryfloor.app.view;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.app.drawing.Shape;
+import dryfloor.app.view.picture.PictureView;
+import java.util.List;
+import java.util.function.Predicate;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -61,6 +65,51 @@ class TimeTest {
       screen.click(play, 20, 12);
       HeadlessScreen.waitUntil("it stands", () -> play.getText().contains("Play"));
     }
+  }
+
+  @Test
+  void marksGoWithTheWaterWhileItPlaysAndNoneWhereMotionIsNotWanted() {
+    try (HeadlessScreen screen = failure("first-look/as-drawn.json")) {
+      PictureView picture = screen.find("picture", PictureView.class);
+      Button play = screen.find("play", Button.class);
+      assertThat(HeadlessScreen.onScreen(() -> marks(picture))).isEmpty();
+
+      screen.click(play, 20, 12);
+      HeadlessScreen.waitUntil("there are marks", () -> !marks(picture).isEmpty());
+      List<Shape.Stream> early = HeadlessScreen.onScreen(() -> marks(picture));
+      HeadlessScreen.waitUntil(
+          "a mark goes on where it was", () -> marks(picture).stream().anyMatch(goneOn(early)));
+      Screenshots.take(screen.scene(), "time-marks");
+
+      HeadlessScreen.onScreen(
+          () -> {
+            HeadlessScreen.LOOKS.chooseStill(true);
+            return play;
+          });
+      HeadlessScreen.waitUntil("nothing moves by itself", () -> marks(picture).isEmpty());
+      assertThat(HeadlessScreen.onScreen(play::getText)).contains("Pause");
+    } finally {
+      HeadlessScreen.onScreen(
+          () -> {
+            HeadlessScreen.LOOKS.chooseStill(false);
+            return true;
+          });
+    }
+  }
+
+  /** The same line as before, its marks elsewhere. */
+  private static Predicate<Shape.Stream> goneOn(List<Shape.Stream> before) {
+    return now ->
+        before.stream()
+            .anyMatch(
+                then -> then.points().equals(now.points()) && then.travelled() != now.travelled());
+  }
+
+  private static List<Shape.Stream> marks(PictureView picture) {
+    return picture.shown().stream()
+        .filter(Shape.Stream.class::isInstance)
+        .map(Shape.Stream.class::cast)
+        .toList();
   }
 
   private static HeadlessScreen failure(String scenario) {

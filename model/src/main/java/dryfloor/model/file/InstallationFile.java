@@ -40,6 +40,16 @@ public final class InstallationFile {
     return read(text, FileVersion.NEWEST, new Problems());
   }
 
+  /** Reads the text of a file as {@link #read(Path, Function)} does. */
+  public static Reading readText(String text, Function<Installation, List<Finding>> further) {
+    return read(text, FileVersion.NEWEST, new Problems(), further);
+  }
+
+  /** The text of a file, whether it is a drawing or not; nothing where it can't be had as text. */
+  public static Optional<String> text(Path file) {
+    return FileText.read(file, new Problems());
+  }
+
   static Reading read(String text, FileVersion version, Problems problems) {
     return read(text, version, problems, installation -> List.of());
   }

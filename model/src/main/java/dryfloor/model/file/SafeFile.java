@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Replaces a file so that, whenever the program dies, the old or the new text is whole on disk. */
-final class SafeFile {
+public final class SafeFile {
 
   /** A save takes a moment; what lies there for longer was left by a program that died in one. */
   private static final Duration LEFT_BEHIND = Duration.ofHours(1);
@@ -30,7 +30,7 @@ final class SafeFile {
    * Replaces the file, or what it links to; the old text stays beside it as {@code .bak}. What
    * earlier saves of this file left behind when the program died in them is cleared away.
    */
-  static void replace(Path file, String text) throws IOException {
+  public static void replace(Path file, String text) throws IOException {
     boolean exists = Files.exists(file);
     Path target = exists ? file.toRealPath() : file.toAbsolutePath();
     Path fresh = sibling(target);

@@ -12,6 +12,7 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /**
  * Writes what is unsaved into a journal, at most {@link #DELAY} after it changed and beside the
@@ -28,13 +29,11 @@ public final class JournalKeeper implements AutoCloseable {
   private final Executor later =
       CompletableFuture.delayedExecutor(DELAY, TimeUnit.MILLISECONDS, this::unlessClosed);
 
-  private final AtomicReference<Optional<Change>> waiting = new AtomicReference<>(Optional.empty());
+  private final AtomicReference<Optional<Supplier<Unsaved>>> waiting =
+      new AtomicReference<>(Optional.empty());
 
   private final Journal journal;
   private final Consumer<Exception> trouble;
-
-  /** A drawing and the file that does not hold it yet. */
-  private record Change(DrawingFile file, Installation drawing) {}
 
   /**
    * Keeps a journal.
@@ -48,7 +47,14 @@ public final class JournalKeeper implements AutoCloseable {
 
   /** To be told of every change; the last one within {@link #DELAY} is written. */
   public void changed(DrawingFile file, Installation drawing) {
-    boolean coming = waiting.getAndSet(Optional.of(new Change(file, drawing))).isPresent();
+    changed(
+        () ->
+            new Unsaved(file.path(), file.stamp(), InstallationWriter.text(drawing, file.units())));
+  }
+
+  /** The same for anything else that a file does not hold yet; it is put into words later. */
+  public void changed(Supplier<Unsaved> unsaved) {
+    boolean coming = waiting.getAndSet(Optional.of(unsaved)).isPresent();
     if (!coming) {
       later.execute(this::writeWaiting);
     }
@@ -81,11 +87,9 @@ public final class JournalKeeper implements AutoCloseable {
     waiting.getAndSet(Optional.empty()).ifPresent(this::write);
   }
 
-  private void write(Change change) {
+  private void write(Supplier<Unsaved> unsaved) {
     try {
-      DrawingFile file = change.file();
-      String text = InstallationWriter.text(change.drawing(), file.units());
-      journal.write(new Unsaved(file.path(), file.stamp(), text));
+      journal.write(unsaved.get());
     } catch (IOException | RuntimeException e) {
       trouble.accept(e);
     }

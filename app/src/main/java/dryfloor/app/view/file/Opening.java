@@ -26,8 +26,12 @@ public sealed interface Opening {
     }
   }
 
-  /** No drawing, and everything that is wrong with it. */
-  record Refused(Path path, List<Problem> problems) implements Opening {
+  /**
+   * No drawing, and everything that is wrong with it.
+   *
+   * @param text to be mended; none where the file can't be had as text
+   */
+  record Refused(Path path, List<Problem> problems, Optional<FaultyText> text) implements Opening {
     public Refused {
       problems = List.copyOf(problems);
     }
@@ -52,7 +56,8 @@ public sealed interface Opening {
               new DrawingFile(Optional.of(file), Optional.of(read.installation()), stamp, units),
               read.installation(),
               read.warnings());
-      case Reading.Rejected rejected -> new Refused(file, rejected.problems());
+      case Reading.Rejected rejected ->
+          new Refused(file, rejected.problems(), FaultyText.of(file, stamp));
     };
   }
 }

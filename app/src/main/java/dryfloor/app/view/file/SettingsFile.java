@@ -39,7 +39,8 @@ public final class SettingsFile {
       return new Settings(
           recent(root.path("recentFiles")),
           window(root.path("window")),
-          appearance(root.path("appearance")));
+          appearance(root.path("appearance")),
+          ScoresNode.read(root.path("lessons")));
     } catch (IOException | JacksonException e) {
       return Settings.FIRST;
     }
@@ -52,6 +53,7 @@ public final class SettingsFile {
     settings.recent().paths().forEach(path -> recent.add(path.toString()));
     settings.window().ifPresent(window -> write(root.putObject("window"), window));
     settings.appearance().ifPresent(look -> write(root.putObject("appearance"), look));
+    ScoresNode.write(root.putArray("lessons"), settings.scores());
     Files.createDirectories(file.toAbsolutePath().getParent());
     AtomicText.write(file, JSON.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n");
   }
@@ -68,6 +70,7 @@ public final class SettingsFile {
     node.put("dark", appearance.dark());
     node.put("units", appearance.units().name().toLowerCase(Locale.ROOT));
     node.put("letters", appearance.letters());
+    appearance.still().ifPresent(still -> node.put("still", still));
   }
 
   private static Optional<Appearance> appearance(JsonNode node) {
@@ -76,8 +79,15 @@ public final class SettingsFile {
     return Arrays.stream(Units.values())
         .filter(units -> units.name().toLowerCase(Locale.ROOT).equals(written))
         .filter(units -> Double.isFinite(letters))
-        .map(units -> new Appearance(node.path("dark").asBoolean(false), units, letters))
+        .map(
+            units ->
+                new Appearance(
+                    node.path("dark").asBoolean(false), units, letters, chosen(node.path("still"))))
         .findFirst();
+  }
+
+  private static Optional<Boolean> chosen(JsonNode node) {
+    return node.isBoolean() ? Optional.of(node.booleanValue()) : Optional.empty();
   }
 
   private static RecentFiles recent(JsonNode node) {

@@ -29,7 +29,7 @@ public record Marking(Exercise exercise, Guess guess, List<LevelMark> levels) {
   public static final double RIGHT = 5e-3;
 
   /** Further off than this earns nothing (m). */
-  static final double WRONG = 50e-3;
+  public static final double WRONG = 50e-3;
 
   public Marking {
     levels = List.copyOf(levels);

@@ -40,11 +40,11 @@ final class GuessPanel extends VBox {
     super(10);
     levels =
         exercise.asked().stream()
-            .map(vessel -> new LevelGuess(vessel, scene.name(vessel.id())))
+            .map(vessel -> new LevelGuess(vessel, scene.name(vessel.id()), scene.yardstick()))
             .toList();
     levels.forEach(
         level -> level.value().addListener((value, before, now) -> expecting.accept(expected())));
-    getChildren().add(wrapped(Words.of("learn.askLevels")));
+    getChildren().add(wrapped(Words.of("learn.askLevels", scene.yardstick().unit())));
     getChildren().addAll(levels);
     getChildren().add(wrapped(Words.of("learn.askVerdict")));
     for (Verdict verdict : Verdict.values()) {

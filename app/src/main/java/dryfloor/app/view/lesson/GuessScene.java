@@ -25,9 +25,9 @@ final class GuessScene {
   private final MovingScene film;
   private final Scene truth;
 
-  GuessScene(Exercise exercise) {
+  GuessScene(Exercise exercise, Units units) {
     this.exercise = exercise;
-    wording = Wording.of(exercise.drawing(), Units.METRIC);
+    wording = Wording.of(exercise.drawing(), units);
     film = MovingScene.of(wording, exercise.question(), failed(), exercise.outcome());
     truth = film.end();
   }
@@ -66,14 +66,23 @@ final class GuessScene {
         truth.closing());
   }
 
-  private static Scene.Water expected(String id, Scene.Water water, Map<String, Double> levels) {
+  private Scene.Water expected(String id, Scene.Water water, Map<String, Double> levels) {
     double level = levels.getOrDefault(id, water.before());
-    Amounts amounts = new Amounts(Units.METRIC);
     String note =
         Math.abs(level - water.before()) > LOOKS_THE_SAME
-            ? Words.of("learn.mark", amounts.levelChange(level - water.before()))
+            ? Words.of("learn.mark", wording.amounts().levelChange(level - water.before()))
             : "";
     return new Scene.Water(water.before(), level, water.name(), note);
+  }
+
+  /** Heights as they are told. */
+  Amounts amounts() {
+    return wording.amounts();
+  }
+
+  /** What levels are read on. */
+  Yardstick yardstick() {
+    return Yardstick.of(wording.amounts().units());
   }
 
   String name(String id) {

@@ -5,15 +5,19 @@ import dryfloor.app.drawing.Plan;
 import dryfloor.app.drawing.Scene;
 import dryfloor.app.drawing.Shape;
 import dryfloor.app.report.Answer;
+import dryfloor.app.view.Looks;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.learn.Course;
 import dryfloor.app.view.learn.Exercise;
 import dryfloor.app.view.learn.Guess;
 import dryfloor.app.view.learn.Marking;
+import dryfloor.app.view.learn.Score;
 import dryfloor.app.view.picture.PictureView;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -31,6 +35,9 @@ public final class LessonView extends BorderPane {
   private final TruthPanel story = new TruthPanel();
   private final ScrollPane asking = new ScrollPane();
   private final SplitPane parts = new SplitPane();
+  private final Looks looks;
+  private final Optional<Score> before;
+  private final Consumer<Course> marked;
   private final Runnable leave;
   private Course course;
   private Optional<Replay> replay = Optional.empty();
@@ -38,11 +45,18 @@ public final class LessonView extends BorderPane {
   /**
    * Begins with the first exercise that is not done.
    *
+   * @param before what was earned in this set until now; none where it was not tried
+   * @param marked is told the course after each exercise
    * @param leave ends the lesson
    */
-  public LessonView(Course course, Runnable leave) {
+  public LessonView(
+      Course course, Looks looks, Optional<Score> before, Consumer<Course> marked, Runnable leave) {
     this.course = course;
+    this.looks = looks;
+    this.before = before;
+    this.marked = marked;
     this.leave = leave;
+    looks.dark().subscribe(picture::setDark);
     asking.setFitToWidth(true);
     asking.setId("lesson");
     story.setPadding(new Insets(12));
@@ -60,7 +74,7 @@ public final class LessonView extends BorderPane {
   private void showPresent() {
     stop();
     if (course.isDone()) {
-      tell(title(Words.of("learn.done")), score());
+      tell(title(Words.of("learn.done")), score(), earlier());
       parts.getItems().setAll(asking, picture);
     } else {
       ask(course.present());
@@ -69,7 +83,7 @@ public final class LessonView extends BorderPane {
   }
 
   private void ask(Exercise exercise) {
-    GuessScene scene = new GuessScene(exercise);
+    GuessScene scene = new GuessScene(exercise, looks.units().get());
     Plan plan = Plan.of(exercise.drawing());
     GuessPanel panel =
         new GuessPanel(
@@ -80,6 +94,7 @@ public final class LessonView extends BorderPane {
     tell(
         new Label(Words.of("learn.number", course.marked().size() + 1, course.exercises().size())),
         score(),
+        earlier(),
         new Label(exercise.drawing().name()),
         title(exercise.question()),
         panel);
@@ -92,12 +107,14 @@ public final class LessonView extends BorderPane {
     hand.rest();
     Marking marking = Marking.of(exercise, guess);
     course = course.with(marking);
+    marked.accept(course);
     story.show(scene.truth(), Answer.of(exercise.outcome()).word());
-    BuildingPicture building = BuildingPicture.of(Plan.of(exercise.drawing()), scene.truth());
+    BuildingPicture building =
+        BuildingPicture.of(Plan.of(exercise.drawing()), scene.truth(), looks.enlargement());
     Replay playing =
         new Replay(
             exercise.outcome().trajectory(),
-            moment -> show(building, scene.at(moment)),
+            (moment, travelled) -> show(building, scene.at(moment), marks(travelled)),
             () -> show(building, scene.truth()));
     replay = Optional.of(playing);
     tell(
@@ -132,6 +149,13 @@ public final class LessonView extends BorderPane {
     return score;
   }
 
+  private Label earlier() {
+    Label earlier =
+        new Label(before.map(ScoreWords::of).orElseGet(() -> Words.of("learn.score.none")));
+    earlier.setId("lesson-earlier");
+    return earlier;
+  }
+
   private static Label title(String text) {
     Label title = new Label(text);
     title.setId("lesson-question");
@@ -140,12 +164,21 @@ public final class LessonView extends BorderPane {
   }
 
   private void show(Plan plan, Scene scene) {
-    show(BuildingPicture.of(plan, scene), scene);
+    show(BuildingPicture.of(plan, scene, looks.enlargement()), scene);
+  }
+
+  /** None where nothing is to move by itself. */
+  private OptionalDouble marks(double travelled) {
+    return looks.still().get() ? OptionalDouble.empty() : OptionalDouble.of(travelled);
   }
 
   private void show(BuildingPicture building, Scene scene) {
+    show(building, scene, OptionalDouble.empty());
+  }
+
+  private void show(BuildingPicture building, Scene scene, OptionalDouble travelled) {
     hand.show(building);
-    List<Shape> shapes = building.shapes(scene);
+    List<Shape> shapes = building.shapes(scene, travelled);
     picture.show(shapes, building.width(), building.height());
   }
 

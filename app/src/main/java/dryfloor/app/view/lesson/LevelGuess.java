@@ -2,7 +2,6 @@ package dryfloor.app.view.lesson;
 
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.app.view.Words;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 import javafx.beans.property.DoubleProperty;
@@ -15,24 +14,28 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The level of one vessel, to be dragged or typed in mm above its own floor. */
+/** The level of one vessel, to be dragged or typed as a height above its own floor. */
 final class LevelGuess extends VBox {
 
-  private static final double MM = 1000;
+  /** By which a key moves the level (m). */
+  private static final double ONE_STEP = 5e-3;
+
   private static final Pattern NUMBER = Pattern.compile("[0-9]{1,5}([.,][0-9]{1,2})?");
 
   private final Outcome.VesselOutcome vessel;
+  private final Yardstick yardstick;
   private final Slider slider;
   private final TextField typed = new TextField();
 
-  LevelGuess(Outcome.VesselOutcome vessel, String name) {
+  LevelGuess(Outcome.VesselOutcome vessel, String name, Yardstick yardstick) {
     super(2);
     this.vessel = vessel;
-    double now = MM * (vessel.levelBefore() - vessel.bottom());
-    slider = new Slider(0, MM * (vessel.rim() - vessel.bottom()), now);
+    this.yardstick = yardstick;
+    double now = yardstick.reading(vessel.levelBefore() - vessel.bottom());
+    slider = new Slider(0, yardstick.reading(vessel.rim() - vessel.bottom()), now);
     slider.setId("guess-" + vessel.id());
     slider.setAccessibleText(Words.of("learn.levelOf", name));
-    slider.setBlockIncrement(5);
+    slider.setBlockIncrement(yardstick.reading(ONE_STEP));
     typed.setId("guess-typed-" + vessel.id());
     typed.setAccessibleText(Words.of("learn.levelOf", name));
     typed.setPrefColumnCount(4);
@@ -42,9 +45,11 @@ final class LevelGuess extends VBox {
     slider.valueProperty().addListener((value, before, after) -> write());
     write();
     HBox.setHgrow(slider, Priority.ALWAYS);
-    Label title = new Label(Words.of("learn.level", name, Math.round(now)));
+    Label title =
+        new Label(Words.of("learn.level", name, yardstick.written(now), yardstick.unit()));
+    title.setId("guess-title-" + vessel.id());
     title.setWrapText(true);
-    Label unit = new Label(Words.of("learn.mm"));
+    Label unit = new Label(yardstick.unit());
     unit.setMinWidth(Region.USE_PREF_SIZE);
     HBox line = new HBox(8, slider, typed, unit);
     line.setAlignment(Pos.CENTER_LEFT);
@@ -71,7 +76,7 @@ final class LevelGuess extends VBox {
   }
 
   private void write() {
-    typed.setText(String.format(Locale.ROOT, "%.0f", slider.getValue()));
+    typed.setText(yardstick.written(slider.getValue()));
   }
 
   String id() {
@@ -81,13 +86,13 @@ final class LevelGuess extends VBox {
   /** The level expected (m, elevation); untouched, exactly the one before. */
   double level() {
     double before = vessel.levelBefore() - vessel.bottom();
-    double wanted = slider.getValue() / MM;
+    double wanted = yardstick.metres(slider.getValue());
     return vessel.bottom() + (Math.abs(wanted - before) < 1e-9 ? before : wanted);
   }
 
   /** Expects a level (m, elevation), between bottom and rim. */
   void expect(double level) {
-    double height = MM * (level - vessel.bottom());
+    double height = yardstick.reading(level - vessel.bottom());
     slider.setValue(Math.clamp(height, slider.getMin(), slider.getMax()));
   }
 

@@ -1,10 +1,8 @@
 package dryfloor.app.view.lesson;
 
-import dryfloor.app.report.Amounts;
 import dryfloor.app.report.Answer;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.learn.Marking;
-import dryfloor.model.unit.Units;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -14,15 +12,21 @@ import javafx.scene.layout.VBox;
 /** What a guess was worth and why, each right and wrong with a sign and a word. */
 final class MarkingPanel extends VBox {
 
-  private final Amounts amounts = new Amounts(Units.METRIC);
-
   MarkingPanel(Marking marking, GuessScene scene, Runnable again, Runnable next) {
     super(8);
     Label points = wrapped(Words.of("learn.points", marking.points()));
     points.getStyleClass().add("title-3");
     points.setId("marking-points");
     getChildren().addAll(points, verdict(marking), floor(marking, scene));
-    getChildren().add(wrapped(Words.of("learn.levels", marking.levelPoints(), Marking.FOR_LEVELS)));
+    getChildren()
+        .add(
+            wrapped(
+                Words.of(
+                    "learn.levels",
+                    marking.levelPoints(),
+                    Marking.FOR_LEVELS,
+                    scene.amounts().level(Marking.RIGHT),
+                    scene.amounts().level(Marking.WRONG))));
     marking.levels().forEach(level -> getChildren().add(level(level, scene)));
     getChildren()
         .add(
@@ -50,9 +54,9 @@ final class MarkingPanel extends VBox {
         : wrapped(Words.of("learn.floorWrong", said, truth));
   }
 
-  private Label level(Marking.LevelMark level, GuessScene scene) {
+  private static Label level(Marking.LevelMark level, GuessScene scene) {
     String key = level.isRight() ? "learn.levelRight" : "learn.levelWrong";
-    String off = amounts.levelChange(level.difference());
+    String off = scene.amounts().levelChange(level.difference());
     Label label = wrapped(Words.of(key, scene.name(level.vessel()), off));
     label.setId("marking-" + level.vessel());
     return label;

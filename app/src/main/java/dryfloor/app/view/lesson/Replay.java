@@ -1,7 +1,6 @@
 package dryfloor.app.view.lesson;
 
 import dryfloor.analysis.outcome.Trajectory;
-import java.util.function.DoubleConsumer;
 import javafx.animation.AnimationTimer;
 
 /**
@@ -10,25 +9,33 @@ import javafx.animation.AnimationTimer;
  */
 final class Replay extends AnimationTimer {
 
+  /** So fast do marks in the runs go with the water (points/s). */
+  private static final double MARKS = 45;
+
   private static final double NANOSECONDS = 1e9;
   private static final double LENGTH = 8;
   private static final double BETWEEN_PICTURES = 1.0 / 15;
 
   private final Trajectory trajectory;
-  private final DoubleConsumer moment;
+  private final Shown shown;
   private final Runnable end;
   private long begun;
   private double last;
 
+  /** Shows a moment (s after the failure), marks having gone so far with the water (points). */
+  interface Shown {
+    void show(double moment, double travelled);
+  }
+
   /**
    * Ready to play.
    *
-   * @param moment is told each moment to be shown (s after the failure)
+   * @param shown is told each moment to be shown
    * @param end is told that all was shown
    */
-  Replay(Trajectory trajectory, DoubleConsumer moment, Runnable end) {
+  Replay(Trajectory trajectory, Shown shown, Runnable end) {
     this.trajectory = trajectory;
-    this.moment = moment;
+    this.shown = shown;
     this.end = end;
   }
 
@@ -50,7 +57,7 @@ final class Replay extends AnimationTimer {
       end.run();
     } else if (elapsed - last >= BETWEEN_PICTURES) {
       last = elapsed;
-      moment.accept(timeAt(elapsed / LENGTH));
+      shown.show(timeAt(elapsed / LENGTH), MARKS * elapsed);
     }
   }
 

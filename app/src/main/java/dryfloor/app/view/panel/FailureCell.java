@@ -14,7 +14,7 @@ import javafx.scene.layout.Region;
 final class FailureCell extends WrappedCell<FailureListPanel.Line> {
 
   @Override
-  List<Region> parts(FailureListPanel.Line line) {
+  protected List<Region> parts(FailureListPanel.Line line) {
     return line.listed().map(FailureCell::parts).orElseGet(() -> List.of(wrapped(line.said())));
   }
 
@@ -45,7 +45,7 @@ final class FailureCell extends WrappedCell<FailureListPanel.Line> {
   }
 
   @Override
-  String spoken(FailureListPanel.Line line) {
+  protected String spoken(FailureListPanel.Line line) {
     return line.listed()
         .map(
             listed ->

@@ -4,12 +4,14 @@ import dryfloor.app.view.Words;
 import dryfloor.model.file.Problem;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -53,21 +55,41 @@ public final class Notices extends VBox {
 
   /** Lists what is wrong or should be looked at in a file, each with its place. */
   public void list(String id, String text, List<Problem> problems) {
-    ListView<String> list = new ListView<>();
-    list.getItems().setAll(problems.stream().map(Notices::sentence).toList());
+    list(id, text, problems, problem -> {});
+  }
+
+  /**
+   * The same with something that can be done about it.
+   *
+   * @param goTo takes a problem that is clicked, or chosen with enter; what was said goes then
+   */
+  public void list(
+      String id, String text, List<Problem> problems, Consumer<Problem> goTo, Choice... choices) {
+    ListView<Problem> list = new ListView<>();
+    list.getItems().setAll(problems);
+    list.setCellFactory(view -> new ProblemCell());
     list.setId("notice-" + id + "-list");
     list.setAccessibleText(text);
     list.setPrefHeight(LINE * Math.min(MOST_LINES, problems.size()) + 4);
-    show(id, new VBox(line(id, text, new Choice[0], true), list));
+    if (choices.length > 0) {
+      list.setOnMouseClicked(click -> choose(id, list, goTo));
+      list.setOnKeyPressed(
+          key -> {
+            if (key.getCode() == KeyCode.ENTER) {
+              choose(id, list, goTo);
+            }
+          });
+    }
+    show(id, new VBox(line(id, text, choices, true), list));
   }
 
-  private static String sentence(Problem problem) {
-    String path = problem.path().isEmpty() ? "" : problem.path() + ": ";
-    String remedy = problem.remedy().isEmpty() ? "" : "\n\u2192 " + problem.remedy();
-    String what = path + problem.message() + remedy;
-    return problem.line() < 1
-        ? what
-        : Words.of("notice.place", problem.line(), problem.column(), what);
+  private void choose(String id, ListView<Problem> list, Consumer<Problem> goTo) {
+    Optional.ofNullable(list.getSelectionModel().getSelectedItem())
+        .ifPresent(
+            problem -> {
+              dismiss(id);
+              goTo.accept(problem);
+            });
   }
 
   /** Says it no more. */

@@ -83,14 +83,14 @@ public final class StoryList extends ListView<StoryDigest.Moment> {
   private static final class Cell extends WrappedCell<StoryDigest.Moment> {
 
     @Override
-    List<Region> parts(StoryDigest.Moment moment) {
+    protected List<Region> parts(StoryDigest.Moment moment) {
       Label time = new Label(moment.time());
       time.getStyleClass().add("story-time");
       return List.of(time, wrapped(moment.sentence()));
     }
 
     @Override
-    String spoken(StoryDigest.Moment moment) {
+    protected String spoken(StoryDigest.Moment moment) {
       return moment.time() + ": " + moment.sentence();
     }
   }

@@ -39,12 +39,12 @@ final class WayList extends VBox {
   private static final class Cell extends WrappedCell<String> {
 
     @Override
-    List<Region> parts(String line) {
+    protected List<Region> parts(String line) {
       return List.of(wrapped(line));
     }
 
     @Override
-    String spoken(String line) {
+    protected String spoken(String line) {
       return line;
     }
   }

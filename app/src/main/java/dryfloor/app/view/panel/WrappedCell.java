@@ -24,12 +24,12 @@ abstract class WrappedCell<T> extends ListCell<T> {
   }
 
   /** What a line shows, from the top down. */
-  abstract List<Region> parts(T item);
+  protected abstract List<Region> parts(T item);
 
   /** What a line says to those who do not see it. */
-  abstract String spoken(T item);
+  protected abstract String spoken(T item);
 
-  static Label wrapped(String text) {
+  protected static Label wrapped(String text) {
     Label label = new Label(text);
     label.setWrapText(true);
     label.setMinHeight(USE_PREF_SIZE);

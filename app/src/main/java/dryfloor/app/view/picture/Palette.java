@@ -1,5 +1,6 @@
 package dryfloor.app.view.picture;
 
+import dryfloor.app.drawing.Shape;
 import dryfloor.app.drawing.Style;
 import java.util.List;
 import javafx.scene.paint.Color;
@@ -74,6 +75,11 @@ record Palette(
    * @param weight of letters
    */
   record Look(Paint fill, Paint stroke, double width, List<Double> dashes, FontWeight weight) {}
+
+  /** How marks are painted that water takes with it: water inside of a pipe. */
+  Look marks() {
+    return line(water, 2.2, Shape.Stream.MARK, Shape.Stream.APART - Shape.Stream.MARK);
+  }
 
   Look look(Style style) {
     return switch (style) {

@@ -78,6 +78,11 @@ public final class PictureView extends Region {
     zoomBy(1 / ONE_STEP, getWidth() / 2, getHeight() / 2);
   }
 
+  /** What is shown, in the order of painting. */
+  public List<Shape> shown() {
+    return shapes;
+  }
+
   /** How often it was painted: changes whenever anything lies elsewhere on the screen. */
   public ReadOnlyIntegerProperty paintings() {
     return paintings.getReadOnlyProperty();

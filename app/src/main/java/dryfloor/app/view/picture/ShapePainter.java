@@ -31,6 +31,7 @@ final class ShapePainter {
     Palette.Look look = palette.look(shape.style());
     switch (shape) {
       case Shape.Line line -> line(line, look);
+      case Shape.Stream stream -> stream(stream);
       case Shape.Circle circle -> circle(circle, look);
       case Shape.Text text -> text(text, look);
     }
@@ -50,6 +51,16 @@ final class ShapePainter {
     } else {
       surface.strokePolyline(x, y, count);
     }
+  }
+
+  private void stream(Shape.Stream stream) {
+    stroke(palette.marks());
+    surface.setLineDashOffset(-stream.travelled());
+    surface.strokePolyline(
+        stream.points().stream().mapToDouble(Point::x).toArray(),
+        stream.points().stream().mapToDouble(Point::y).toArray(),
+        stream.points().size());
+    surface.setLineDashOffset(0);
   }
 
   private void circle(Shape.Circle circle, Palette.Look look) {

@@ -3,6 +3,7 @@ package dryfloor.app.view.time;
 import dryfloor.app.report.TimeScale;
 import dryfloor.app.view.work.Work;
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -16,6 +17,9 @@ public final class Playback {
   /** A longer gap between two pulses (s) is not made up for: nothing is to be skipped unseen. */
   private static final double LONGEST_PULSE = 0.25;
 
+  /** So fast do marks in the runs go with the water (points/s), whatever the pace of the play. */
+  private static final double MARKS = 45;
+
   /** Moments nearer than this (s) are the same. */
   private static final double SAME = 1e-6;
 
@@ -24,6 +28,7 @@ public final class Playback {
   private final AnimationTimer timer = new Pulse();
   private Pace pace = new Pace(new TimeScale(1), LENGTH);
   private List<Double> events = List.of();
+  private double played;
 
   /** Moves the moment of this work. */
   public Playback(Work work) {
@@ -44,6 +49,14 @@ public final class Playback {
   /** Whether it plays. */
   public ReadOnlyBooleanProperty playing() {
     return playing.getReadOnlyProperty();
+  }
+
+  /**
+   * How far marks have gone with the water while it played (points); empty where it does not play.
+   * A play squeezes days into seconds, so their pace tells nothing of the water's own.
+   */
+  public OptionalDouble travelled() {
+    return playing.get() ? OptionalDouble.of(MARKS * played) : OptionalDouble.empty();
   }
 
   /** Plays on, from the beginning where it is at the end; or stops. */
@@ -115,6 +128,7 @@ public final class Playback {
         pause();
         return;
       }
+      played += elapsed;
       double next = pace.after(work.moment().get(), elapsed);
       if (pace.isOver(next)) {
         goTo(Double.POSITIVE_INFINITY);

@@ -1,8 +1,12 @@
 package dryfloor.app.view.work;
 
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
 import dryfloor.analysis.sweep.SweepResult;
@@ -35,6 +39,7 @@ final class BackgroundSweep implements AutoCloseable {
   private final AtomicInteger questions = new AtomicInteger();
   private final Executor screen;
   private final Consumer<Answers> answered;
+  private final Consumer<Answers.Known> ahead;
   private final DoubleConsumer progress;
 
   /**
@@ -42,26 +47,37 @@ final class BackgroundSweep implements AutoCloseable {
    *
    * @param screen runs what changes the screen
    * @param answered takes each answer there
+   * @param ahead takes there the answer to the failure that is asked first, before all others
    * @param progress takes there how far it is, from 0 to 1, and 1 when nothing is worked on
    */
-  BackgroundSweep(Executor screen, Consumer<Answers> answered, DoubleConsumer progress) {
+  BackgroundSweep(
+      Executor screen,
+      Consumer<Answers> answered,
+      Consumer<Answers.Known> ahead,
+      DoubleConsumer progress) {
+    this.ahead = ahead;
     this.progress = progress;
     this.screen = screen;
     this.answered = answered;
   }
 
-  void ask(Installation installation) {
+  /**
+   * Asks for all failures of a drawing.
+   *
+   * @param first id of the failure that somebody looks at; none for normal operation
+   */
+  void ask(Installation installation, Optional<String> first) {
     int question = questions.incrementAndGet();
     tell(question, 0);
-    worker.execute(() -> answer(question, installation));
+    worker.execute(() -> answer(question, installation, first));
   }
 
-  private void answer(int question, Installation installation) {
+  private void answer(int question, Installation installation, Optional<String> first) {
     if (!isAsked(question)) {
       return;
     }
     try {
-      Answers answers = answers(question, installation);
+      Answers answers = answers(question, installation, first);
       screen.execute(
           () -> {
             if (isAsked(question)) {
@@ -92,7 +108,7 @@ final class BackgroundSweep implements AutoCloseable {
     return questions.get() == question;
   }
 
-  private Answers answers(int question, Installation installation) {
+  private Answers answers(int question, Installation installation, Optional<String> first) {
     List<Finding> errors =
         DrawingCheck.check(installation).stream().filter(Finding::isError).toList();
     if (!errors.isEmpty()) {
@@ -100,11 +116,31 @@ final class BackgroundSweep implements AutoCloseable {
     }
     try {
       int threads = Runtime.getRuntime().availableProcessors();
-      return new Answers.Known(
-          Sweep.everyFailure(installation, threads, new Watch(question, installation)));
+      Watch watch = new Watch(question, installation);
+      Inquiry inquiry = Inquiry.of(installation, watch::cancelled);
+      goAhead(question, inquiry, first);
+      return new Answers.Known(Sweep.everyFailure(inquiry, threads, watch));
     } catch (BaselineProblem problem) {
       return new Answers.Unsettled(installation, String.valueOf(problem.getMessage()));
     }
+  }
+
+  /** The inquiry keeps what it has answered, so that nothing is worked out twice. */
+  private void goAhead(int question, Inquiry inquiry, Optional<String> first) {
+    List<Failure> failures = FailureCatalogue.of(inquiry.installation());
+    List<FailureResult> looked =
+        failures.stream()
+            .filter(failure -> first.equals(Optional.of(FailureNames.id(failure))))
+            .map(inquiry::answerUnlessSkipped)
+            .toList();
+    SweepResult soFar = new SweepResult(inquiry.installation(), inquiry.normal(), looked);
+    Answers.Known known = new Answers.Known(soFar, failures.size() - looked.size());
+    screen.execute(
+        () -> {
+          if (isAsked(question)) {
+            ahead.accept(known);
+          }
+        });
   }
 
   /**

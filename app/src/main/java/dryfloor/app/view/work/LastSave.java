@@ -25,7 +25,7 @@ final class LastSave implements AutoCloseable {
   LastSave(Installation saved, Executor screen) {
     this.saved = saved;
     this.present = new Answers.Awaited(saved);
-    this.sweep = new BackgroundSweep(screen, this::learn, progress -> {});
+    this.sweep = new BackgroundSweep(screen, this::learn, ahead -> {}, progress -> {});
   }
 
   /** What changed; nothing while answers for one of the two are missing. */
@@ -58,7 +58,7 @@ final class LastSave implements AutoCloseable {
     }
     if (known.isEmpty() && !asked && !present.installation().equals(saved)) {
       asked = true;
-      sweep.ask(saved);
+      sweep.ask(saved, Optional.empty());
     }
     changes.set(
         known.flatMap(

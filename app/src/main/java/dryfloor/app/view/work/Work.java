@@ -26,6 +26,8 @@ public final class Work implements AutoCloseable {
   private final History<Installation> history;
   private final ReadOnlyObjectWrapper<Installation> installation;
   private final ReadOnlyObjectWrapper<Answers> answers;
+  private final ReadOnlyObjectWrapper<Optional<Answers.Known>> ahead =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
   private final ReadOnlyObjectWrapper<Optional<String>> chosen =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private final DoubleProperty moment = new SimpleDoubleProperty(Double.POSITIVE_INFINITY);
@@ -47,8 +49,10 @@ public final class Work implements AutoCloseable {
     answers = new ReadOnlyObjectWrapper<>(new Answers.Awaited(drawing));
     lastSave = new LastSave(drawing, screen);
     answers.addListener((property, before, now) -> lastSave.answered(now));
-    sweep = new BackgroundSweep(screen, answers::set, progress::set);
-    sweep.ask(drawing);
+    sweep =
+        new BackgroundSweep(
+            screen, answers::set, known -> ahead.set(Optional.of(known)), progress::set);
+    sweep.ask(drawing, Optional.empty());
   }
 
   /** A place for long questions, which ends with this work. */
@@ -85,6 +89,38 @@ public final class Work implements AutoCloseable {
         || (!answers.get().isWhole() && chosen.get().isPresent() && chosenResult().isEmpty());
   }
 
+  /**
+   * What is worked out before everything else: normal operation, and the failure that was looked at
+   * when the drawing changed.
+   */
+  public ReadOnlyObjectProperty<Optional<Answers.Known>> ahead() {
+    return ahead.getReadOnlyProperty();
+  }
+
+  /**
+   * Where what is looked at is answered for the present drawing, though other failures may still be
+   * to come.
+   */
+  public Optional<Answers.Known> fresh() {
+    return !isStale() && answers.get() instanceof Answers.Known known
+        ? Optional.of(known)
+        : ahead
+            .get()
+            .filter(known -> known.installation().equals(installation.get()))
+            .filter(known -> chosen.get().isEmpty() || chosenIn(known).isPresent());
+  }
+
+  /** The answer to the chosen failure among these; none for normal operation. */
+  public Optional<FailureResult> chosenIn(Answers.Known known) {
+    return chosen
+        .get()
+        .flatMap(
+            id ->
+                known.sweep().results().stream()
+                    .filter(result -> FailureNames.id(result.failure()).equals(id))
+                    .findFirst());
+  }
+
   /** How far the answers are, from 0 to 1; 1 also where nothing is worked on. */
   public ReadOnlyDoubleProperty progress() {
     return progress.getReadOnlyProperty();
@@ -97,7 +133,7 @@ public final class Work implements AutoCloseable {
 
   /** Works out the answers for the present drawing once more. */
   public void answerAgain() {
-    sweep.ask(installation.get());
+    sweep.ask(installation.get(), chosen.get());
   }
 
   /** Id of the failure that is looked at; none for normal operation. */
@@ -118,16 +154,7 @@ public final class Work implements AutoCloseable {
 
   /** The answer for the chosen failure, as far as it is known. */
   public Optional<FailureResult> chosenResult() {
-    if (!(answers.get() instanceof Answers.Known known)) {
-      return Optional.empty();
-    }
-    return chosen
-        .get()
-        .flatMap(
-            id ->
-                known.sweep().results().stream()
-                    .filter(result -> FailureNames.id(result.failure()).equals(id))
-                    .findFirst());
+    return answers.get() instanceof Answers.Known known ? chosenIn(known) : Optional.empty();
   }
 
   /** Changes the drawing; can be undone. */
@@ -181,7 +208,7 @@ public final class Work implements AutoCloseable {
 
   private void show() {
     installation.set(history.present());
-    sweep.ask(history.present());
+    sweep.ask(history.present(), chosen.get());
   }
 
   /** Ends what runs in the background. */

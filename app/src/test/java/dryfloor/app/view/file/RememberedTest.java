@@ -2,6 +2,9 @@ package dryfloor.app.view.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.app.view.learn.Round;
+import dryfloor.app.view.learn.Score;
+import dryfloor.app.view.learn.Scores;
 import dryfloor.model.unit.Units;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,7 +31,11 @@ class RememberedTest {
         new Settings(
             RecentFiles.NONE.with(folder.resolve("a.json")),
             Optional.of(window),
-            Optional.of(new Appearance(true, Units.US, 17)));
+            Optional.of(new Appearance(true, Units.US, 17, Optional.of(true))),
+            new Scores(
+                Map.of(
+                    "The examples",
+                    new Score(Optional.of(new Round(840, 12, 12)), new Round(90, 2, 12), 3))));
 
     file.write(settings);
 
@@ -40,6 +47,24 @@ class RememberedTest {
     Files.writeString(folder.resolve("settings.json"), "{ \"window\": { \"x\": 1");
 
     assertThat(new SettingsFile(folder).read()).isEqualTo(Settings.FIRST);
+  }
+
+  @Test
+  void scoresThatNobodyCanHaveEarnedAreForgotten() throws IOException {
+    Files.writeString(
+        folder.resolve("settings.json"),
+        """
+        {"lessons":[
+          {"set":"more points than there are","last":{"points":201,"done":2,"of":12}},
+          {"set":"","last":{"points":1,"done":1,"of":1}},
+          {"set":"a best round that was not finished",
+           "best":{"points":300,"done":4,"of":5},"last":{"points":5,"done":1,"of":5},"finished":7},
+          {"set":"nothing answered","last":{"points":0,"done":0,"of":5}}]}
+        """);
+
+    assertThat(new SettingsFile(folder).read().scores().sets())
+        .containsOnlyKeys("a best round that was not finished")
+        .containsValue(new Score(Optional.empty(), new Round(5, 1, 5), 0));
   }
 
   @Test
