@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Everything that is handed over, from one analysis: the way into this package. */
@@ -102,9 +103,17 @@ public final class Papers {
     };
   }
 
-  /** What was rehearsed on a day, to be kept beside the drawing. */
+  /**
+   * What was rehearsed on a day, to be kept beside the drawing.
+   *
+   * @param sheet fingerprint of the drawing for which the sheet was made, where there was one
+   */
   public static PaperFile record(
-      Path file, String day, List<RehearsalRecord.Rehearsed> all, Wording wording) {
+      Path file,
+      String day,
+      List<RehearsalRecord.Rehearsed> all,
+      Optional<String> sheet,
+      Wording wording) {
     return PaperFile.kept(
         ".rehearsal." + day,
         ".json",
@@ -112,9 +121,12 @@ public final class Papers {
             text(
                 RehearsalRecord.json(
                     all,
-                    VisibleText.of(String.valueOf(file.getFileName())),
-                    Fingerprint.of(file),
-                    day,
+                    new RehearsalRecord.About(
+                        VisibleText.of(String.valueOf(file.getFileName())),
+                        Fingerprint.of(file),
+                        sheet,
+                        day,
+                        PROGRAM),
                     wording)));
   }
 

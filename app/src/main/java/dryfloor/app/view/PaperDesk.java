@@ -149,7 +149,12 @@ final class PaperDesk {
 
   private void keep(Path file, List<RehearsalRecord.Rehearsed> all, Wording wording) {
     PaperFile record =
-        Papers.record(file, LocalDate.now(ZoneId.systemDefault()).toString(), all, wording);
+        Papers.record(
+            file,
+            LocalDate.now(ZoneId.systemDefault()).toString(),
+            all,
+            Optional.empty(),
+            wording);
     program
         .questions()
         .toFill(window.stage(), window.file().path())
