@@ -19,6 +19,7 @@ public final class MarkStripPages {
                 "drawing",
                 question.drawing(),
                 "style",
-                PageStyle.strips(size))));
+                PageStyle.strips(size))),
+        size);
   }
 }

@@ -10,6 +10,7 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
+import java.text.Bidi;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.EnumSet;
@@ -47,30 +48,40 @@ public final class PdfPages {
   /** The report on sheets of this size. */
   public static byte[] of(Report report, PaperSize size) throws IOException {
     return write(
-        HtmlPages.write("report.jte", Map.of("report", report, "style", PageStyle.sheets(size))));
+        HtmlPages.write(
+            "report.jte",
+            Map.of("report", report, "style", PageStyle.sheets(size, report.drawing()))),
+        size);
   }
 
   /** Two versions of a drawing on sheets of this size. */
   public static byte[] of(Comparison comparison, PaperSize size) throws IOException {
     return write(
         HtmlPages.write(
-            "comparison.jte", Map.of("comparison", comparison, "style", PageStyle.sheets(size))));
+            "comparison.jte",
+            Map.of(
+                "comparison", comparison, "style", PageStyle.sheets(size, comparison.present()))),
+        size);
   }
 
-  static byte[] write(String page) throws IOException {
+  static byte[] write(String page, PaperSize size) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PdfRendererBuilder sheets = new PdfRendererBuilder();
+    if (isWrittenFromTheRight(page)) {
+      sheets
+          .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
+          .useUnicodeBidiReorderer(new ICUBidiReorderer());
+    }
     try (BatikSVGDrawer pictures = new BatikSVGDrawer()) {
-      new PdfRendererBuilder()
+      sheets
           .usePdfUaAccessibility(true)
           .useExternalResourceAccessControl(
               (uri, kind) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
           .useExternalResourceAccessControl(
               (uri, kind) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
-          .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
-          .useUnicodeBidiReorderer(new ICUBidiReorderer())
           .useFont(file("DejaVuSans.ttf"), TYPEFACE, REGULAR, FontStyle.NORMAL, true, EVERYWHERE)
           .useFont(file("DejaVuSans-Bold.ttf"), TYPEFACE, BOLD, FontStyle.NORMAL, true, EVERYWHERE)
-          .addDOMMutator(new PicturesOnPaper())
+          .addDOMMutator(new PicturesOnPaper(size))
           .useSVGDrawer(pictures)
           .withHtmlContent(page, null)
           .withProducer("Dryfloor")
@@ -78,6 +89,12 @@ public final class PdfPages {
           .run();
     }
     return bytes.toByteArray();
+  }
+
+  /** Whether anything on the page is; to look for it line by line takes an eighth of the time. */
+  private static boolean isWrittenFromTheRight(String page) {
+    char[] signs = page.toCharArray();
+    return Bidi.requiresBidi(signs, 0, signs.length);
   }
 
   private static FSSupplier<InputStream> file(String name) {

@@ -1,9 +1,8 @@
 package dryfloor.app.paper;
 
 import dryfloor.analysis.mark.VesselMarks;
+import dryfloor.app.report.JsonText;
 import java.util.List;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -17,14 +16,11 @@ public final class ReportJson {
   /** Rises when a field goes or means something else. */
   private static final int VERSION = 1;
 
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
-
   private ReportJson() {}
 
   /** The text of the file. */
   public static String of(Report report, List<VesselMarks> marks) {
-    ObjectNode root = JSON.createObjectNode();
+    ObjectNode root = JsonText.root();
     root.put("report", VERSION);
     drawing(root.putObject("drawing"), report.drawing());
     root.put("installation", report.owner().installation());
@@ -38,7 +34,7 @@ public final class ReportJson {
     ArrayNode list = root.putArray("marks");
     marks.forEach(mark -> mark(list.addObject(), mark));
     root.put("statement", report.statement());
-    return JSON.writeValueAsString(root) + "\n";
+    return JsonText.of(root);
   }
 
   private static void drawing(ObjectNode into, Report.Drawing drawing) {

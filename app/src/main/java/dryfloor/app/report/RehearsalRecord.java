@@ -12,8 +12,6 @@ import dryfloor.model.element.Vessel;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -25,9 +23,6 @@ public final class RehearsalRecord {
 
   /** So many causes are told. */
   private static final int TOLD = 5;
-
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
   private RehearsalRecord() {}
 
@@ -203,7 +198,7 @@ public final class RehearsalRecord {
 
   /** For keeping. */
   public static String json(List<Rehearsed> all, About about, Wording wording) {
-    ObjectNode root = JSON.createObjectNode();
+    ObjectNode root = JsonText.root();
     root.put("rehearsal", VERSION);
     root.put("drawing", about.drawing()).put("sha256", about.fingerprint());
     about.sheet().ifPresent(sheet -> root.put("sheetMadeFor_sha256", sheet));
@@ -222,7 +217,7 @@ public final class RehearsalRecord {
       }
     }
     root.put("statement", Cautions.STATEMENT);
-    return JSON.writeValueAsString(root) + "\n";
+    return JsonText.of(root);
   }
 
   private static void level(ObjectNode into, Level level) {
