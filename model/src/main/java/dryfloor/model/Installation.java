@@ -124,9 +124,7 @@ public record Installation(
         .max(Comparator.comparingDouble(Storey::elevation))
         .orElseGet(
             () ->
-                storeys.stream()
-                    .min(Comparator.comparingDouble(Storey::elevation))
-                    .orElseThrow());
+                storeys.stream().min(Comparator.comparingDouble(Storey::elevation)).orElseThrow());
   }
 
   /** Elevation of an end of a run (m); the end must be somewhere in this installation. */

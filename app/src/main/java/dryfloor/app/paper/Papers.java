@@ -27,6 +27,7 @@ public final class Papers {
    * What is asked for the drawing in a file, with the fingerprint of that file.
    *
    * @param marks for the glass
+   * @param mended failures for which mends were looked for
    * @throws IOException if the file can't be read any more
    */
   public static Question question(
@@ -34,10 +35,12 @@ public final class Papers {
       LocalDate date,
       SweepResult sweep,
       List<VesselMarks> marks,
+      List<Question.Mended> mended,
       Wording wording,
       SeverityScale severity)
       throws IOException {
-    return new Question(sweep, wording, severity, drawing(file, date, sweep, wording), marks);
+    return new Question(
+        sweep, wording, severity, drawing(file, date, sweep, wording), marks, mended);
   }
 
   private static Report.Drawing drawing(
@@ -98,8 +101,7 @@ public final class Papers {
               PaperFile.renewed(".worksheet", ".xlsx", () -> WorksheetSpreadsheet.of(report)));
       case json ->
           Stream.of(
-              PaperFile.renewed(
-                  ".report", ".json", () -> text(ReportJson.of(report, question.marks()))));
+              PaperFile.renewed(".report", ".json", () -> text(ReportJson.of(report, question))));
     };
   }
 

@@ -63,8 +63,7 @@ final class PicturesOnPaper implements FSDOMMutator {
     double scale = Math.min(wide / width, HEIGHT * size.height() / height);
     picture.setAttribute(
         "style",
-        String.format(
-            Locale.ROOT, "width: %.1fmm; height: %.1fmm", scale * width, scale * height));
+        String.format(Locale.ROOT, "width: %.1fmm; height: %.1fmm", scale * width, scale * height));
   }
 
   private static void paintAgain(Element letters) {

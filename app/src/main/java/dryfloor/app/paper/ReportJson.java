@@ -2,14 +2,14 @@ package dryfloor.app.paper;
 
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.app.report.JsonText;
-import java.util.List;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What the papers say, for other programs: the worksheet, the emergency card and the marks. Marks
- * are numbers in mm above each vessel's inside bottom, always metric; sentences are in the reader's
- * units. All that was computed is in the JSON answer of the check.
+ * What the papers say, for other programs: the worksheet, the emergency card, the marks, what is
+ * expected in a rehearsal, and levels over time and ways of the water. Numbers are always metric,
+ * the unit at the end of each name; sentences are in the reader's units. All that was computed is
+ * in the JSON answer of the check.
  */
 public final class ReportJson {
 
@@ -19,7 +19,7 @@ public final class ReportJson {
   private ReportJson() {}
 
   /** The text of the file. */
-  public static String of(Report report, List<VesselMarks> marks) {
+  public static String of(Report report, Question question) {
     ObjectNode root = JsonText.root();
     root.put("report", VERSION);
     drawing(root.putObject("drawing"), report.drawing());
@@ -30,9 +30,13 @@ public final class ReportJson {
     report.owner().better().forEach(better::add);
     worksheet(root, report.worksheet());
     ArrayNode card = root.putArray("emergencyCard");
-    report.card().forEach(emergency -> emergency(card.addObject(), emergency));
+    report.card().cases().forEach(emergency -> emergency(card.addObject(), emergency));
     ArrayNode list = root.putArray("marks");
-    marks.forEach(mark -> mark(list.addObject(), mark));
+    question.marks().forEach(mark -> mark(list.addObject(), mark));
+    JsonRehearsals.put(root.putArray("rehearsals"), report, question.sweep());
+    ArrayNode courses = root.putArray("courses");
+    CourseWords.interesting(question.sweep())
+        .forEach(answered -> JsonCourse.put(courses.addObject(), question.wording(), answered));
     root.put("statement", report.statement());
     return JsonText.of(root);
   }

@@ -28,7 +28,7 @@ final class StoreyOf {
                 .mapToDouble(Floor::elevation),
             drawing.vessels().stream()
                 .filter(vessel -> vessel.id().equals(id))
-                .mapToDouble(Vessel::bottom),
+                .mapToDouble(Vessel::rim),
             drawing.supplies().stream()
                 .filter(supply -> supply.id().equals(id))
                 .mapToDouble(Supply::elevation))

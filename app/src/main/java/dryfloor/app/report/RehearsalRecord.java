@@ -49,9 +49,7 @@ public final class RehearsalRecord {
         return plain;
       }
       List<MeasuredLevel> measured =
-          levels.stream()
-              .map(level -> elevations(installation, level))
-              .toList();
+          levels.stream().map(level -> elevations(installation, level)).toList();
       return new Rehearsed(failure, levels, LikelyCauses.of(installation, failure, measured));
     }
 

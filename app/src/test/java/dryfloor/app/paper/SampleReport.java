@@ -10,6 +10,7 @@ import dryfloor.app.report.Wording;
 import dryfloor.app.sample.SampleInstallation;
 import dryfloor.model.Installation;
 import dryfloor.model.unit.Units;
+import java.util.List;
 import java.util.regex.Matcher;
 
 /** Reports for tests. */
@@ -32,7 +33,8 @@ final class SampleReport {
               "2026-11-26",
               "dryfloor",
               wording.amounts().hours(installation.conditions().away())),
-          Marks.of(sweep, 1, Progress.NONE));
+          Marks.of(sweep, 1, Progress.NONE),
+          List.of());
     } catch (BaselineProblem problem) {
       throw new AssertionError(problem);
     }

@@ -52,8 +52,7 @@ final class LevelField {
     label.setLabelFor(typed);
     expected =
         new Label(
-            Words.of(
-                "measured.expected", wording.amounts().level(level.rim() - level.expected())));
+            Words.of("measured.expected", wording.amounts().level(level.rim() - level.expected())));
   }
 
   private TextField field(String id, String prompt) {
@@ -93,8 +92,7 @@ final class LevelField {
       return new Entry.Wrong();
     }
     if (after.isPresent()) {
-      return new Entry.Measured(
-          RehearsalRecord.Level.of(level, before, after.getAsDouble(), by));
+      return new Entry.Measured(RehearsalRecord.Level.of(level, before, after.getAsDouble(), by));
     }
     if (before.isPresent()) {
       mark(typed);
