@@ -45,8 +45,6 @@ import picocli.CommandLine.Parameters;
     })
 public final class ReportCommand implements Callable<Integer> {
 
-  private static final int MOST_MENDS = 10;
-
   private final Workplace workplace;
 
   @Parameters(index = "0", paramLabel = "FILE", description = "The drawing.")
@@ -92,6 +90,7 @@ public final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--mends",
       paramLabel = "N",
+      converter = MendCount.class,
       description =
           "Look for what mends the N worst failures that wet a floor, at most 10, and put it on the"
               + " owner's page and the worksheet. This takes half a minute each and more."
@@ -135,7 +134,7 @@ public final class ReportCommand implements Callable<Integer> {
         sweep.worstFirst().stream()
             .filter(result -> Answer.of(result) == Answer.WET)
             .map(FailureResult::failure)
-            .limit(Math.clamp(mends, 0, MOST_MENDS))
+            .limit(mends)
             .toList();
     List<Question.Mended> all = new ArrayList<>();
     for (Failure failure : worst) {

@@ -29,11 +29,14 @@ final class EmergencyWords {
   private static final double LITRES = 1000;
 
   private final Wording wording;
-  private final SweepResult sweep;
+
+  /** What wets a floor, the worst first. */
+  private final List<FailureResult.Answered> wet;
 
   private EmergencyWords(Wording wording, SweepResult sweep) {
     this.wording = wording;
-    this.sweep = sweep;
+    this.wet =
+        FindingWords.answered(sweep).filter(answered -> Answer.of(answered) == Answer.WET).toList();
   }
 
   static Report.Card of(Question question) {
@@ -44,21 +47,20 @@ final class EmergencyWords {
     List<Report.Emergency> cases = new ArrayList<>();
     Set<String> breakers = new LinkedHashSet<>();
     Set<List<Object>> told = new HashSet<>();
-    FindingWords.answered(sweep)
-        .filter(answered -> Answer.of(answered) == Answer.WET)
-        .forEach(
-            answered -> {
-              Report.Emergency emergency = of(answered);
-              if (cases.size() < ROOM
-                  && told.add(
-                      List.of(
-                          emergency.steps(),
-                          emergency.seen(),
-                          Math.round(answered.outcome().reachedFloors() * LITRES)))) {
-                cases.add(emergency);
-                breakers.addAll(breakers(answered));
-              }
-            });
+    for (FailureResult.Answered answered : wet) {
+      if (cases.size() == ROOM) {
+        break;
+      }
+      Report.Emergency emergency = of(answered);
+      if (told.add(
+          List.of(
+              emergency.steps(),
+              emergency.seen(),
+              Math.round(answered.outcome().reachedFloors() * LITRES)))) {
+        cases.add(emergency);
+        breakers.addAll(breakers(answered));
+      }
+    }
     return new Report.Card(cases, List.copyOf(breakers));
   }
 
@@ -94,9 +96,8 @@ final class EmergencyWords {
   /** What a step brings about that wets a floor by itself: it comes last, and says so. */
   private Optional<String> harm(FirstStep step) {
     return step instanceof FirstStep.SwitchOff off
-        ? FindingWords.answered(sweep)
+        ? wet.stream()
             .filter(answered -> answered.failure().equals(new Failure.CircuitTrips(off.circuit())))
-            .filter(answered -> Answer.of(answered) == Answer.WET)
             .map(
                 answered ->
                     "Only if the water does not stop otherwise, because this alone wets a floor: "

@@ -88,7 +88,9 @@ final class LevelField {
   Entry read(String by) {
     OptionalDouble before = depth(typedBefore);
     OptionalDouble after = depth(typed);
-    if (wrong(typedBefore, before) | wrong(typed, after)) {
+    boolean wrongBefore = wrong(typedBefore, before);
+    boolean wrongAfter = wrong(typed, after);
+    if (wrongBefore || wrongAfter) {
       return new Entry.Wrong();
     }
     if (after.isPresent()) {
