@@ -57,8 +57,7 @@ class LikelyCausesTest {
     // that stood where it should before, rose further.
     double rim = sump().rim();
     MeasuredLevel after = MeasuredLevel.after("sump", rim - 0.183);
-    MeasuredLevel both =
-        new MeasuredLevel("sump", OptionalDouble.of(rim - 0.238), rim - 0.183);
+    MeasuredLevel both = new MeasuredLevel("sump", OptionalDouble.of(rim - 0.238), rim - 0.183);
     Cause.FilledOtherwise higher = new Cause.FilledOtherwise("sump", 0.020);
 
     assertThat(misfit(higher, after)).isLessThan(1e-3);

@@ -51,8 +51,7 @@ class RehearsalTest {
     assertThat(step(withSumpAt(262)).levels())
         .filteredOn(level -> level.vessel().equals("vat"))
         .singleElement()
-        .satisfies(
-            vat -> assertThat(vat.abort() - vat.bottom()).isCloseTo(0.010, within(1e-4)));
+        .satisfies(vat -> assertThat(vat.abort() - vat.bottom()).isCloseTo(0.010, within(1e-4)));
   }
 
   @Test

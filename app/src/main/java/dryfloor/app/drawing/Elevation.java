@@ -17,7 +17,7 @@ public record Elevation(double width, double height, String title, List<Shape> s
   private static final double SCALE_COLUMN = 52;
   private static final double WIDEST_BUILDING = 800;
   private static final double HIGHEST_BUILDING = 900;
-  private static final double HIGHEST_ON_A_PAGE = 420;
+  private static final double HIGHEST_ON_A_PAGE = 500;
 
   /** Room for a legend, whatever the building (points). */
   private static final double NARROWEST = 420;

@@ -20,6 +20,7 @@ public final class MarkStripPages {
                 question.drawing(),
                 "style",
                 PageStyle.strips(size))),
-        size);
+        size,
+        SheetFit.WIDEST.pictureShare());
   }
 }

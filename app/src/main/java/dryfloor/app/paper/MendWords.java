@@ -6,6 +6,7 @@ import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.Verdict;
+import dryfloor.analysis.rehearsal.Rehearsal;
 import dryfloor.app.report.RemedyWords;
 import dryfloor.app.report.Sentences;
 import dryfloor.app.report.Wording;
@@ -22,8 +23,8 @@ final class MendWords {
   /** So many changes that were found are told; the others would say no more. */
   private static final int TOLD = 2;
 
-  /** Less than this (m) is no rise. */
-  private static final double RISES = 1e-3;
+  /** Who rises by less than levels on site are off (m) needs no mark to be told. */
+  private static final double RISES = Rehearsal.TOLERANCE;
 
   private final Question question;
   private final Wording wording;

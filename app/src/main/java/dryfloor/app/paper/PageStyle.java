@@ -31,9 +31,15 @@ final class PageStyle implements Content {
   /**
    * Sheets of paper of this size, each of which says at its foot for which drawing it was made: a
    * sheet that was taken out of the pile still does.
+   *
+   * @param cardLetters size of the letters on the emergency card (pt)
    */
-  static PageStyle sheets(PaperSize size, Report.Drawing drawing) {
-    return new PageStyle(sized(size) + read("sheets.css") + foot(drawing));
+  static PageStyle sheets(PaperSize size, Report.Drawing drawing, double cardLetters) {
+    return new PageStyle(
+        sized(size)
+            + read("sheets.css")
+            + foot(drawing)
+            + "#emergency { font-size: %spt }\n".formatted(cardLetters));
   }
 
   /** Of the drawing only what can't steer a style sheet: digits, letters, dots, dashes. */

@@ -23,16 +23,19 @@ final class PicturesOnPaper implements FSDOMMutator {
 
   private static final double WAYS = 110;
 
-  /** The share of the height of a sheet that a picture may take. */
-  private static final double HEIGHT = 0.36;
-
   private static final String WITHOUT_GROUND = "stroke: none";
 
   private final PaperSize size;
+  private final double highest;
 
-  /** Pictures for sheets of this size. */
-  PicturesOnPaper(PaperSize size) {
+  /**
+   * Pictures for sheets of this size.
+   *
+   * @param share of the height of a sheet that a picture may take
+   */
+  PicturesOnPaper(PaperSize size, double share) {
     this.size = size;
+    this.highest = share * size.height();
   }
 
   @Override
@@ -60,7 +63,7 @@ final class PicturesOnPaper implements FSDOMMutator {
   private void size(Element picture, double wide) {
     double width = Double.parseDouble(picture.getAttribute("width"));
     double height = Double.parseDouble(picture.getAttribute("height"));
-    double scale = Math.min(wide / width, HEIGHT * size.height() / height);
+    double scale = Math.min(wide / width, highest / height);
     picture.setAttribute(
         "style",
         String.format(Locale.ROOT, "width: %.1fmm; height: %.1fmm", scale * width, scale * height));

@@ -77,9 +77,7 @@ class CompareCommandTest {
     Path higher =
         Files.writeString(
             folder.resolve("higher.json"),
-            drawn
-                .replace("\"262 mm\"", "\"262.1 mm\"")
-                .replace("\"250 mm\"", "\"250.1 mm\""));
+            drawn.replace("\"262 mm\"", "\"262.1 mm\"").replace("\"250 mm\"", "\"250.1 mm\""));
     assertThat(run("compare", DRAWN, higher.toString())).isZero();
     assertThat(out.toString()).contains("0 worse, 0 better, 49 the same");
   }

@@ -38,7 +38,7 @@ class PicturesOnPaperTest {
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
             .parse(new InputSource(new StringReader(page)));
-    new PicturesOnPaper(PaperSize.A4).mutateDocument(document);
+    new PicturesOnPaper(PaperSize.A4, 0.36).mutateDocument(document);
     return document.getElementsByTagName("svg").item(0) instanceof Element picture
         ? picture.getAttribute("style")
         : "";

@@ -2,10 +2,10 @@ package dryfloor.app.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dryfloor.app.sample.ShippedDrawing;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.limit.SingleChange;
+import dryfloor.app.sample.ShippedDrawing;
 import dryfloor.model.unit.Units;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -126,8 +126,7 @@ class WorksheetFilesTest {
   @ParameterizedTest
   @ValueSource(strings = {"\u202E", "\u2067", "\u200F", "\u200E", "\u061C"})
   void marksThatTurnTextAroundAreSeen(String mark) throws IOException {
-    Question question =
-        SampleReport.question(SampleReport.named("Tank 3" + mark), Units.METRIC);
+    Question question = SampleReport.question(SampleReport.named("Tank 3" + mark), Units.METRIC);
     Report report = ReportWords.of(question);
     String spelled = "Tank 3<U+%04X>".formatted(mark.codePointAt(0));
     assertThat(WorksheetCsv.of(report)).contains(spelled).doesNotContain(mark);
@@ -151,17 +150,16 @@ class WorksheetFilesTest {
     assertThat(REPORT.worksheet().rows())
         .filteredOn(row -> row.id().equals("power-lost.building"))
         .singleElement()
-        .satisfies(
-            row -> assertThat(row.action()).contains("keep the sump at or below 301 mm"));
+        .satisfies(row -> assertThat(row.action()).contains("keep the sump at or below 301 mm"));
   }
 
   @Test
   void whatWasFoundToMendAFailureIsItsAction() {
     Failure failure = new Failure.RunPartsAtLowestPoint("return-line");
     SingleChange gap =
-        new SingleChange.AirGapMade("return-line", SingleChange.AirGapMade.End.TO, "display", 0.8, 0.1);
-    Remedy remedy =
-        new Remedy(failure, gap, QUESTION.sweep().installation(), List.of());
+        new SingleChange.AirGapMade(
+            "return-line", SingleChange.AirGapMade.End.TO, "display", 0.8, 0.1);
+    Remedy remedy = new Remedy(failure, gap, QUESTION.sweep().installation(), List.of());
     Question mended =
         new Question(
             QUESTION.sweep(),
