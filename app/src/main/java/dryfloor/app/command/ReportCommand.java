@@ -23,6 +23,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -165,8 +167,12 @@ public final class ReportCommand implements Callable<Integer> {
     }
     PaperFolder papers = new PaperFolder(folder, file, workplace.surface());
     boolean written = true;
-    for (PaperFile paperFile : Papers.of(question, forms, paper)) {
-      written &= papers.write(paperFile);
+    try (ExecutorService makers = Executors.newFixedThreadPool(threads.count())) {
+      List<PaperFile> begun =
+          Papers.of(question, forms, paper).stream().map(one -> one.begun(makers)).toList();
+      for (PaperFile paperFile : begun) {
+        written &= papers.write(paperFile);
+      }
     }
     return written;
   }

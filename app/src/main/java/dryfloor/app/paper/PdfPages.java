@@ -19,6 +19,8 @@ import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
@@ -35,6 +37,9 @@ public final class PdfPages {
   private static final int BOLD = 700;
   private static final Set<FSFontUseCase> EVERYWHERE =
       EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_FINAL);
+
+  /** All of them read the one typeface, and reading it is no business for two at once. */
+  private static final Lock ONE_AT_A_TIME = new ReentrantLock();
 
   /** Kept, since a logger that nobody keeps forgets that it is to be quiet. */
   private static final Logger WORKINGS = Logger.getLogger("org.apache.pdfbox");
@@ -69,14 +74,18 @@ public final class PdfPages {
   /** A page as a PDF; pictures take no more than a share of the height of a sheet. */
   static byte[] write(String page, PaperSize size, double share) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ONE_AT_A_TIME.lock();
     try (BatikSVGDrawer pictures = new BatikSVGDrawer()) {
       sheets(page, size, share, pictures).toStream(bytes).run();
+    } finally {
+      ONE_AT_A_TIME.unlock();
     }
     return bytes.toByteArray();
   }
 
   /** On how many sheets a page goes. */
   static int count(String page, PaperSize size, double share) throws IOException {
+    ONE_AT_A_TIME.lock();
     try (BatikSVGDrawer pictures = new BatikSVGDrawer();
         PdfBoxRenderer renderer =
             sheets(page, size, share, pictures)
@@ -84,6 +93,8 @@ public final class PdfPages {
                 .buildPdfRenderer()) {
       renderer.layout();
       return renderer.getRootBox().getLayer().getPages().size();
+    } finally {
+      ONE_AT_A_TIME.unlock();
     }
   }
 
