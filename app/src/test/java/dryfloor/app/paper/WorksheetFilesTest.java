@@ -157,7 +157,7 @@ class WorksheetFilesTest {
   void whatWasFoundToMendAFailureIsItsAction() {
     Failure failure = new Failure.RunPartsAtLowestPoint("return-line");
     SingleChange gap =
-        new SingleChange.AirGapMade("return-line", Failure.End.TO, "display", 0.8, 0.1);
+        new SingleChange.AirGapMade("return-line", Failure.End.SECOND, "display", 0.8, 0.1);
     Remedy remedy = new Remedy(failure, gap, QUESTION.sweep().installation(), List.of());
     Question mended =
         new Question(
