@@ -125,8 +125,11 @@ class PdfPagesTest {
               .filter(line -> !line.isEmpty() && !line.contains(" / "))
               .filter(line -> !line.contains(", drawing " + FINGERPRINT))
               .toList();
-      assertThat(headings).as("page " + page).doesNotContain(lines.getLast());
-      assertThat(lines.getLast()).as("page " + page).isNotEqualTo("Vessel Before After");
+      // A sheet of plots has no letters but at its foot: those of pictures are drawn.
+      if (!lines.isEmpty()) {
+        assertThat(headings).as("page " + page).doesNotContain(lines.getLast());
+        assertThat(lines.getLast()).as("page " + page).doesNotStartWith("Vessel Before After");
+      }
     }
   }
 
