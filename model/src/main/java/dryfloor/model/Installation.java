@@ -13,6 +13,7 @@ import dryfloor.model.element.Storey;
 import dryfloor.model.element.Supply;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.element.Weir;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -114,6 +115,16 @@ public record Installation(
   /** How many things are drawn: elements and the parts inside runs. */
   public int componentCount() {
     return (int) elements().count() + runs.stream().mapToInt(run -> run.parts().size()).sum();
+  }
+
+  /** The storey on which something at this elevation (m) is: the lowest for all below it. */
+  public Storey storeyAt(double elevation) {
+    return storeys.stream()
+        .filter(storey -> storey.elevation() <= elevation)
+        .max(Comparator.comparingDouble(Storey::elevation))
+        .orElseGet(
+            () ->
+                storeys.stream().min(Comparator.comparingDouble(Storey::elevation)).orElseThrow());
   }
 
   /** Elevation of an end of a run (m); the end must be somewhere in this installation. */

@@ -31,9 +31,15 @@ public record Changes(
     List<FailureResult> added,
     List<Gone> gone) {
 
-  /** Less water (m³) or margin (m) than this is the same. */
-  private static final double SAME_VOLUME = 1e-5;
+  /**
+   * A difference of water (m³) that no jug shows is none, nor is one of less than this share of the
+   * water: the steps of the simulation are no finer.
+   */
+  private static final double SAME_VOLUME = 1e-4;
 
+  private static final double SAME_SHARE = 1e-3;
+
+  /** A difference of margin (m) that no rule shows. */
   private static final double SAME_MARGIN = 1e-3;
 
   public Changes {
@@ -98,7 +104,9 @@ public record Changes(
 
     private static int direction(Outcome then, Outcome now) {
       double water = now.reachedFloors() - then.reachedFloors();
-      if (Math.abs(water) > SAME_VOLUME) {
+      double same =
+          Math.max(SAME_VOLUME, SAME_SHARE * Math.max(then.reachedFloors(), now.reachedFloors()));
+      if (Math.abs(water) > same) {
         return water > 0 ? 1 : -1;
       }
       double margin = now.margin().freeboard() - then.margin().freeboard();

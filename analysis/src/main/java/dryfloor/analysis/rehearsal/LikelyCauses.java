@@ -98,17 +98,17 @@ public final class LikelyCauses {
   }
 
   private double misfit(Outcome outcome) {
-    double squares = 0;
+    List<Double> left = new ArrayList<>();
     for (MeasuredLevel level : measured) {
-      double computed =
+      Outcome.VesselOutcome computed =
           outcome.vessels().stream()
               .filter(vessel -> vessel.id().equals(level.vessel()))
-              .mapToDouble(Outcome.VesselOutcome::levelAfter)
               .findFirst()
               .orElseThrow();
-      squares += (computed - level.level()) * (computed - level.level());
+      left.add(computed.levelAfter() - level.level());
+      level.before().ifPresent(before -> left.add(computed.levelBefore() - before));
     }
-    return Math.sqrt(squares / measured.size());
+    return Math.sqrt(left.stream().mapToDouble(off -> off * off).average().orElseThrow());
   }
 
   private List<Failure> failures(Cause cause) {

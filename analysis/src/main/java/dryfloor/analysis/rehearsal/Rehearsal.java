@@ -30,7 +30,7 @@ public final class Rehearsal {
   private static final double SHORTEST_WAIT = 120;
 
   /** Less water than this (m) is a dry vessel. */
-  private static final double DRY = 1e-3;
+  static final double DRY = 1e-3;
 
   private Rehearsal() {}
 
@@ -62,14 +62,7 @@ public final class Rehearsal {
         answered,
         SafeMeans.of(answered.failure()).orElseThrow(),
         waiting(outcome).orElseThrow(),
-        outcome.vessels().stream()
-            .filter(vessel -> holdsWater(vessel))
-            .map(Rehearsal::expected)
-            .toList());
-  }
-
-  private static boolean holdsWater(Outcome.VesselOutcome vessel) {
-    return Math.max(vessel.levelBefore(), vessel.levelAfter()) > vessel.bottom() + DRY;
+        outcome.vessels().stream().map(Rehearsal::expected).toList());
   }
 
   private static RehearsalStep.ExpectedLevel expected(Outcome.VesselOutcome vessel) {

@@ -9,7 +9,7 @@ import java.util.List;
  * @param result what is expected
  * @param means how it is brought about
  * @param readAfter time until the levels are to be read (s)
- * @param levels what is expected of each vessel that holds water then or did before
+ * @param levels what is expected of each vessel, of trays and basins that must stay dry as well
  */
 public record RehearsalStep(
     FailureResult.Answered result, Means means, double readAfter, List<ExpectedLevel> levels) {
@@ -26,5 +26,11 @@ public record RehearsalStep(
    * @param abort level at which the rehearsal is broken off
    */
   public record ExpectedLevel(
-      String vessel, double bottom, double rim, double before, double expected, double abort) {}
+      String vessel, double bottom, double rim, double before, double expected, double abort) {
+
+    /** Whether it holds no water, neither before nor once all is still: look whether it is so. */
+    public boolean staysDry() {
+      return Math.max(before, expected) <= bottom + Rehearsal.DRY;
+    }
+  }
 }

@@ -9,10 +9,12 @@ import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Sweep;
 import dryfloor.model.Installation;
+import dryfloor.model.element.Vessel;
 import dryfloor.model.file.InstallationFile;
 import dryfloor.model.file.Reading;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** One thing is made otherwise, the levels that follow are "measured", and the thing is found. */
@@ -50,6 +52,34 @@ class LikelyCausesTest {
   }
 
   @Test
+  void aSumpThatStoodRightBeforeWasNotFilledHigher() throws BaselineProblem {
+    // 20 mm too high at the end, by itself, is most simply a sump that was filled 20 mm higher; one
+    // that stood where it should before, rose further.
+    double rim = sump().rim();
+    MeasuredLevel after = MeasuredLevel.after("sump", rim - 0.183);
+    MeasuredLevel both = new MeasuredLevel("sump", OptionalDouble.of(rim - 0.238), rim - 0.183);
+    Cause.FilledOtherwise higher = new Cause.FilledOtherwise("sump", 0.020);
+
+    assertThat(misfit(higher, after)).isLessThan(1e-3);
+    assertThat(misfit(higher, both)).isGreaterThan(10e-3);
+  }
+
+  private double misfit(Cause cause, MeasuredLevel measured) {
+    return LikelyCauses.of(drawing, POWER, List.of(measured)).stream()
+        .filter(ranked -> ranked.cause().equals(cause))
+        .findFirst()
+        .flatMap(Cause.Ranked::misfit)
+        .orElseThrow();
+  }
+
+  private Vessel sump() {
+    return drawing.vessels().stream()
+        .filter(vessel -> vessel.id().equals("sump"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
   void nothingMeasuredIsNoQuestion() {
     assertThatThrownBy(() -> LikelyCauses.of(drawing, POWER, List.of()))
         .hasMessageContaining("at least one level");
@@ -72,7 +102,7 @@ class LikelyCausesTest {
   private static List<MeasuredLevel> measured(Outcome outcome) {
     return outcome.vessels().stream()
         .filter(vessel -> vessel.levelAfter() > vessel.bottom())
-        .map(vessel -> new MeasuredLevel(vessel.id(), vessel.levelAfter()))
+        .map(vessel -> MeasuredLevel.after(vessel.id(), vessel.levelAfter()))
         .toList();
   }
 

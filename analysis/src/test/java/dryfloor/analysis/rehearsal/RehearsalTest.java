@@ -42,6 +42,19 @@ class RehearsalTest {
   }
 
   @Test
+  void traysAndBasinsMustStayDryWhileItIsRehearsed() throws BaselineProblem {
+    assertThat(step(withSumpAt(262)).levels())
+        .filteredOn(RehearsalStep.ExpectedLevel::staysDry)
+        .extracting(RehearsalStep.ExpectedLevel::vessel)
+        .containsExactly("pan", "vat");
+    // Broken off once 10 mm of water stand in one of them.
+    assertThat(step(withSumpAt(262)).levels())
+        .filteredOn(level -> level.vessel().equals("vat"))
+        .singleElement()
+        .satisfies(vat -> assertThat(vat.abort() - vat.bottom()).isCloseTo(0.010, within(1e-4)));
+  }
+
+  @Test
   void whatLeavesLessThanTheAbortMarkAndACentimetreIsNotRehearsed() throws BaselineProblem {
     // 440 + 34.6 leaves 25 mm, 450 + 34.6 leaves 15 mm: broken off at 10 mm, 5 mm below the rim.
     assertThat(rehearsed(withSumpAt(440))).contains(POWER_LOST);

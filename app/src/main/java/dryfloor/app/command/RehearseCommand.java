@@ -4,6 +4,7 @@ import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.rehearsal.Rehearsal;
 import dryfloor.analysis.rehearsal.RehearsalStep;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.app.paper.Fingerprint;
 import dryfloor.app.paper.Papers;
 import dryfloor.app.report.ProblemReport;
 import dryfloor.app.report.RehearsalRecord;
@@ -78,7 +79,7 @@ public final class RehearseCommand implements Callable<Integer> {
       List<RehearsalStep> steps = steps(one, installation);
       MeasuredSheet measured = MeasuredSheet.of(Files.readString(sheet), steps);
       return measured.problems().isEmpty()
-          ? judge(installation, steps, measured)
+          ? judge(installation, steps, measured, another(measured))
           : refuseSheet(measured.problems());
     } catch (IOException unreadable) {
       return refuseSheet(
@@ -95,7 +96,17 @@ public final class RehearseCommand implements Callable<Integer> {
   }
 
   private ExitCode judge(
-      Installation installation, List<RehearsalStep> steps, MeasuredSheet measured) {
+      Installation installation,
+      List<RehearsalStep> steps,
+      MeasuredSheet measured,
+      boolean another) {
+    if (another) {
+      workplace
+          .surface()
+          .complain(
+              "dryfloor: the sheet was made for another version of this drawing; what is expected"
+                  + " below is what the drawing says now\n");
+    }
     List<RehearsalRecord.Rehearsed> all = new ArrayList<>();
     for (RehearsalStep step : steps) {
       List<RehearsalRecord.Level> levels =
@@ -108,7 +119,7 @@ public final class RehearseCommand implements Callable<Integer> {
     workplace
         .surface()
         .answer(RehearsalRecord.text(all, Rehearsal.TOLERANCE, wording, workplace.surface().ink()));
-    if (!keep(all, wording)) {
+    if (!keep(all, measured.madeFor(), wording)) {
       return ExitCode.BAD_INPUT;
     }
     return all.stream().allMatch(one -> one.fits(Rehearsal.TOLERANCE))
@@ -116,10 +127,17 @@ public final class RehearseCommand implements Callable<Integer> {
         : ExitCode.FLOOR_WET;
   }
 
-  private boolean keep(List<RehearsalRecord.Rehearsed> all, Wording wording) {
+  /** Whether a sheet names another drawing than this, or another version of it. */
+  private boolean another(MeasuredSheet measured) throws IOException {
+    String now = Fingerprint.of(file);
+    return measured.madeFor().stream().anyMatch(then -> !then.equals(now));
+  }
+
+  private boolean keep(
+      List<RehearsalRecord.Rehearsed> all, Optional<String> madeFor, Wording wording) {
     String day = date.orElseGet(LocalDate::now).toString();
     return new PaperFolder(folder, file, workplace.surface())
-        .write(Papers.record(file, day, all, wording));
+        .write(Papers.record(file, day, all, madeFor, wording));
   }
 
   private ExitCode refuseSheet(List<Problem> problems) {

@@ -1,8 +1,11 @@
 package dryfloor.app.command;
 
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Mends;
 import dryfloor.analysis.mark.Marks;
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
 import dryfloor.app.paper.PaperFile;
@@ -10,14 +13,18 @@ import dryfloor.app.paper.PaperForm;
 import dryfloor.app.paper.PaperSize;
 import dryfloor.app.paper.Papers;
 import dryfloor.app.paper.Question;
+import dryfloor.app.report.Answer;
 import dryfloor.model.Installation;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -82,6 +89,16 @@ public final class ReportCommand implements Callable<Integer> {
               + " Default: 10L,100L.")
   private SeverityScale severity = SeverityScale.USUAL;
 
+  @Option(
+      names = "--mends",
+      paramLabel = "N",
+      converter = MendCount.class,
+      description =
+          "Look for what mends the N worst failures that wet a floor, at most 10, and put it on the"
+              + " owner's page and the worksheet. This takes half a minute each and more."
+              + " Default: 0.")
+  private int mends;
+
   @Mixin private Threads threads = new Threads();
 
   /** A command at this workplace. */
@@ -96,7 +113,7 @@ public final class ReportCommand implements Callable<Integer> {
         options,
         installation -> {
           SweepResult sweep = sweep(one, installation);
-          return write(sweep, marks(one, sweep))
+          return write(sweep, marks(one, sweep), mended(one, sweep))
               ? ExitCode.of(sweep.results())
               : ExitCode.BAD_INPUT;
         });
@@ -114,7 +131,23 @@ public final class ReportCommand implements Callable<Integer> {
     }
   }
 
-  private boolean write(SweepResult sweep, List<VesselMarks> marks) {
+  private List<Question.Mended> mended(OneDrawing one, SweepResult sweep) {
+    List<Failure> worst =
+        sweep.worstFirst().stream()
+            .filter(result -> Answer.of(result) == Answer.WET)
+            .map(FailureResult::failure)
+            .limit(mends)
+            .toList();
+    List<Question.Mended> all = new ArrayList<>();
+    for (Failure failure : worst) {
+      try (WatchedProgress progress = one.progress()) {
+        all.add(new Question.Mended(failure, Mends.of(sweep, failure, threads.count(), progress)));
+      }
+    }
+    return all;
+  }
+
+  private boolean write(SweepResult sweep, List<VesselMarks> marks, List<Question.Mended> mended) {
     Question question;
     try {
       question =
@@ -123,6 +156,7 @@ public final class ReportCommand implements Callable<Integer> {
               date.orElseGet(LocalDate::now),
               sweep,
               marks,
+              mended,
               options.wording(sweep.installation()),
               severity);
     } catch (IOException unreadable) {
@@ -133,8 +167,12 @@ public final class ReportCommand implements Callable<Integer> {
     }
     PaperFolder papers = new PaperFolder(folder, file, workplace.surface());
     boolean written = true;
-    for (PaperFile paperFile : Papers.of(question, forms, paper)) {
-      written &= papers.write(paperFile);
+    try (ExecutorService makers = Executors.newFixedThreadPool(threads.count())) {
+      List<PaperFile> begun =
+          Papers.of(question, forms, paper).stream().map(one -> one.begun(makers)).toList();
+      for (PaperFile paperFile : begun) {
+        written &= papers.write(paperFile);
+      }
     }
     return written;
   }

@@ -18,6 +18,14 @@ public record Elevation(double width, double height, String title, List<Shape> s
   private static final double SCALE_COLUMN = 52;
   private static final double WIDEST_BUILDING = 800;
   private static final double HIGHEST_BUILDING = 900;
+  private static final double HIGHEST_ON_A_PAGE = 500;
+
+  /** Room for a legend, whatever the building (points). */
+  private static final double NARROWEST = 420;
+
+  /** Room for labels beside the building (points). */
+  private static final double LABELS = 74;
+
   private static final double SMALLEST_SCALE = 70;
   private static final double LARGEST_SCALE = 230;
 
@@ -31,7 +39,7 @@ public record Elevation(double width, double height, String title, List<Shape> s
     double fitting = Math.min(WIDEST_BUILDING / plan.width(), HIGHEST_BUILDING / high);
     double scale = Math.clamp(fitting, SMALLEST_SCALE, LARGEST_SCALE);
     double left = MARGIN + SCALE_COLUMN;
-    double panelLeft = left + Math.max(scale * plan.width(), 420) + 84;
+    double panelLeft = left + Math.max(scale * plan.width(), NARROWEST) + LABELS + 10;
     double width = panelLeft + SidePanel.WIDTH + MARGIN;
     Header header = new Header(scene, width - 2 * MARGIN);
     Paper paper = new Paper(plan, scale, left, header.height() + MARGIN + 14);
@@ -43,6 +51,25 @@ public record Elevation(double width, double height, String title, List<Shape> s
     double panel = new SidePanel(scene, sheet, panelLeft, header.height() + 6).paint();
     double bottom = closing(scene, sheet, Math.max(below + 34, panel + 20), width);
     return new Elevation(width, bottom, scene.title() + ". " + scene.sentence(), sheet.all());
+  }
+
+  /**
+   * The building alone, on little paper: beside it a page says in its own words what happens. Fewer
+   * points for each metre make the letters larger beside it.
+   */
+  public static Elevation alone(Plan plan, Scene scene) {
+    double high = plan.top() - plan.bottom();
+    double fitting = Math.min(WIDEST_BUILDING / plan.width(), HIGHEST_ON_A_PAGE / high);
+    double scale = Math.clamp(fitting, SMALLEST_SCALE, LARGEST_SCALE);
+    double left = MARGIN + SCALE_COLUMN;
+    double right = left + Math.max(scale * plan.width(), NARROWEST) + LABELS;
+    Paper paper = new Paper(plan, scale, left, MARGIN + 14);
+    Sheet sheet = new Sheet(new Area(left, paper.top(), right, paper.bottom() + 40));
+    BuildingPicture.paint(paper, scene, sheet, OptionalDouble.empty());
+    double below = new Legend(sheet, left, right - 30, paper.bottom() + 44).paint(plan, scene);
+    scaleBar(paper, scene, sheet, below + 10);
+    return new Elevation(
+        right + MARGIN, below + 30, scene.title() + ". " + scene.sentence(), sheet.all());
   }
 
   private static void scaleBar(Paper paper, Scene scene, Sheet sheet, double y) {

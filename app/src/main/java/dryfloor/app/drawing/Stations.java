@@ -10,7 +10,6 @@ import dryfloor.model.element.Storey;
 import dryfloor.model.element.Supply;
 import dryfloor.model.element.Vessel;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -103,7 +102,7 @@ final class Stations {
   }
 
   private Station end(String id, double elevation) {
-    Storey storey = storeyAt(elevation);
+    Storey storey = drawing.storeyAt(elevation);
     String room =
         drawing.floors().stream()
             .filter(floor -> floor.storey().equals(storey.id()))
@@ -111,16 +110,5 @@ final class Stations {
             .findFirst()
             .orElse("");
     return new Station(id, storey.id(), room, List.of(id), END_WIDTH, PIPE_SPACING);
-  }
-
-  private Storey storeyAt(double elevation) {
-    return drawing.storeys().stream()
-        .filter(storey -> storey.elevation() <= elevation)
-        .max(Comparator.comparingDouble(Storey::elevation))
-        .orElseGet(
-            () ->
-                drawing.storeys().stream()
-                    .min(Comparator.comparingDouble(Storey::elevation))
-                    .orElseThrow());
   }
 }

@@ -27,7 +27,7 @@ final class CourseWords {
   private static final int CAUGHT = 1;
 
   /** Less change of level than this (m) needs no plot. */
-  private static final double MOVES = 2e-3;
+  static final double MOVES = 2e-3;
 
   private static final List<String> NAMES = List.of("a", "b", "c", "d", "e", "f", "g", "h");
 
@@ -48,7 +48,7 @@ final class CourseWords {
   }
 
   /** The power loss, and the worst of those that leave their vessels, no two with one outcome. */
-  private static List<FailureResult.Answered> interesting(SweepResult sweep) {
+  static List<FailureResult.Answered> interesting(SweepResult sweep) {
     List<FailureResult.Answered> all = new ArrayList<>();
     OwnerWords.powerLoss(sweep)
         .filter(FailureResult.Answered.class::isInstance)

@@ -13,9 +13,11 @@ import dryfloor.app.report.Wording;
 import dryfloor.model.element.Run;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The card for the cabinet door. */
 final class EmergencyWords {
@@ -27,38 +29,58 @@ final class EmergencyWords {
   private static final double LITRES = 1000;
 
   private final Wording wording;
-  private final SweepResult sweep;
+
+  /** What wets a floor, the worst first. */
+  private final List<FailureResult.Answered> wet;
 
   private EmergencyWords(Wording wording, SweepResult sweep) {
     this.wording = wording;
-    this.sweep = sweep;
+    this.wet =
+        FindingWords.answered(sweep).filter(answered -> Answer.of(answered) == Answer.WET).toList();
   }
 
-  static List<Report.Emergency> of(Question question) {
-    EmergencyWords words = new EmergencyWords(question.wording(), question.sweep());
+  static Report.Card of(Question question) {
+    return new EmergencyWords(question.wording(), question.sweep()).card();
+  }
+
+  private Report.Card card() {
     List<Report.Emergency> cases = new ArrayList<>();
+    Set<String> breakers = new LinkedHashSet<>();
     Set<List<Object>> told = new HashSet<>();
-    FindingWords.answered(question.sweep())
-        .filter(answered -> Answer.of(answered) == Answer.WET)
-        .forEach(
-            answered -> {
-              Report.Emergency emergency = words.of(answered);
-              if (cases.size() < ROOM
-                  && told.add(
-                      List.of(
-                          emergency.steps(),
-                          emergency.seen(),
-                          Math.round(answered.outcome().reachedFloors() * LITRES)))) {
-                cases.add(emergency);
-              }
-            });
-    return cases;
+    for (FailureResult.Answered answered : wet) {
+      if (cases.size() == ROOM) {
+        break;
+      }
+      Report.Emergency emergency = of(answered);
+      if (told.add(
+          List.of(
+              emergency.steps(),
+              emergency.seen(),
+              Math.round(answered.outcome().reachedFloors() * LITRES)))) {
+        cases.add(emergency);
+        breakers.addAll(breakers(answered));
+      }
+    }
+    return new Report.Card(cases, List.copyOf(breakers));
+  }
+
+  private List<String> breakers(FailureResult.Answered answered) {
+    return FirstSteps.of(wording.installation(), answered.outcome()).stream()
+        .filter(FirstStep.SwitchOff.class::isInstance)
+        .map(FirstStep.SwitchOff.class::cast)
+        .map(off -> wording.names().label(off.circuit()))
+        .toList();
   }
 
   private Report.Emergency of(FailureResult.Answered answered) {
     List<String> steps = new ArrayList<>();
     List<FirstStep> all = FirstSteps.of(wording.installation(), answered.outcome());
-    all.stream().filter(step -> harm(step).isEmpty()).map(this::sentence).forEach(steps::add);
+    all.stream()
+        .filter(step -> !(step instanceof FirstStep.ShutValve))
+        .filter(step -> harm(step).isEmpty())
+        .map(this::sentence)
+        .forEach(steps::add);
+    valves(all).ifPresent(steps::add);
     all.forEach(step -> harm(step).ifPresent(harm -> steps.add(sentence(step) + " " + harm)));
     if (steps.isEmpty()) {
       steps.add(
@@ -74,9 +96,8 @@ final class EmergencyWords {
   /** What a step brings about that wets a floor by itself: it comes last, and says so. */
   private Optional<String> harm(FirstStep step) {
     return step instanceof FirstStep.SwitchOff off
-        ? FindingWords.answered(sweep)
+        ? wet.stream()
             .filter(answered -> answered.failure().equals(new Failure.CircuitTrips(off.circuit())))
-            .filter(answered -> Answer.of(answered) == Answer.WET)
             .map(
                 answered ->
                     "Only if the water does not stop otherwise, because this alone wets a floor: "
@@ -87,7 +108,8 @@ final class EmergencyWords {
 
   private String sentence(FirstStep step) {
     return switch (step) {
-      case FirstStep.ShutSupply supply -> "Shut " + the(supply.supply()) + where(supply.supply());
+      case FirstStep.ShutSupply supply ->
+          "Shut " + the(supply.supply()) + where(supply.supply()) + ".";
       case FirstStep.SwitchOff off ->
           "Switch off "
               + the(off.circuit())
@@ -95,7 +117,7 @@ final class EmergencyWords {
               + Sentences.enumerate(off.parts().stream().map(this::the).toList())
               + ".";
       case FirstStep.ShutValve valve ->
-          "Shut " + the(valve.valve()) + " in " + the(valve.run()) + where(valve.run());
+          "Shut " + the(valve.valve()) + " in " + the(valve.run()) + where(valve.run()) + ".";
       case FirstStep.LetAirIn siphon ->
           "Let air into "
               + the(siphon.run())
@@ -103,9 +125,26 @@ final class EmergencyWords {
     };
   }
 
-  /** On which storey it is, as far as the drawing says. */
+  /** All valves in one sentence: on a card there is no room for one each. */
+  private Optional<String> valves(List<FirstStep> all) {
+    List<String> valves =
+        all.stream()
+            .filter(FirstStep.ShutValve.class::isInstance)
+            .map(FirstStep.ShutValve.class::cast)
+            .map(valve -> the(valve.valve()) + " in " + the(valve.run()) + where(valve.run()))
+            .toList();
+    return valves.isEmpty()
+        ? Optional.empty()
+        : Optional.of("Shut " + Sentences.enumerate(valves) + ".");
+  }
+
+  /** Where it is, as far as the drawing says: in which place, and on which storey. */
   private String where(String id) {
-    return standsIn(id).map(place -> " (" + wording.names().of(place) + ").").orElse(".");
+    Optional<String> place = standsIn(id);
+    Optional<String> storey = StoreyOf.element(wording.installation(), place.orElse(id));
+    List<String> words =
+        Stream.concat(place.stream(), storey.stream()).map(wording.names()::of).distinct().toList();
+    return words.isEmpty() ? "" : " (" + String.join(", ", words) + ")";
   }
 
   private Optional<String> standsIn(String id) {

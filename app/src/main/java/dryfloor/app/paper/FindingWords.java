@@ -78,12 +78,12 @@ final class FindingWords {
         .map(FailureResult.Answered.class::cast);
   }
 
-  /** The elevation before and after, as the command that draws has it. */
+  /** The building before and after, by the code of the command that draws. */
   static Picture picture(Wording wording, FailureResult.Answered result, String name) {
     List<String> failed = FailureTraits.components(result.failure());
     String title = FailureNames.name(result.failure(), wording.installation());
     return Picture.of(
-        Elevation.of(
+        Elevation.alone(
             Plan.of(wording.installation()),
             SceneWords.of(wording, title, failed, result.outcome())),
         name);

@@ -38,6 +38,9 @@ public final class HtmlPages {
 
   /** Marks that turn the direction of all that follows are spelled out, as everywhere. */
   private static String withoutTurns(String page) {
+    if (VisibleText.withoutTurns(page).equals(page)) {
+      return page;
+    }
     return page.codePoints()
         .mapToObj(
             c -> {

@@ -19,6 +19,8 @@ public final class MarkStripPages {
                 "drawing",
                 question.drawing(),
                 "style",
-                PageStyle.strips(size))));
+                PageStyle.strips(size))),
+        size,
+        SheetFit.WIDEST.pictureShare());
   }
 }

@@ -31,11 +31,13 @@ final class OwnerWords {
   /** Less than this (m) is no rise. */
   private static final double RISES = 1e-3;
 
+  private final Question question;
   private final Wording wording;
   private final SweepResult sweep;
   private final Installation drawing;
 
   private OwnerWords(Question question) {
+    this.question = question;
     this.wording = question.wording();
     this.sweep = question.sweep();
     this.drawing = wording.installation();
@@ -142,26 +144,28 @@ final class OwnerWords {
         .orElse("");
   }
 
-  /** What helps against those failures that bring most water, each remedy once. */
+  /**
+   * What helps against those failures that bring most water, each remedy once: what was worked out
+   * for this installation where it was, otherwise common practice.
+   */
   private List<String> better() {
+    MendWords mends = new MendWords(question);
     Map<String, String> remedies = new LinkedHashMap<>();
     wetPowerLossFirst()
         .forEach(
             answered ->
                 remedies.putIfAbsent(
-                    FailureNames.remedy(answered.failure()),
+                    mends
+                        .found(answered.failure())
+                        .orElseGet(
+                            () -> FailureNames.remedy(answered.failure()) + " (common practice)."),
                     FailureNames.name(answered.failure(), drawing)));
     List<String> better = new ArrayList<>();
     remedies.entrySet().stream()
         .limit(ROOM)
         .forEach(
             remedy ->
-                better.add(
-                    "Against \u201c"
-                        + remedy.getValue()
-                        + "\u201d: "
-                        + remedy.getKey()
-                        + " (common practice)."));
+                better.add("Against \u201c" + remedy.getValue() + "\u201d: " + remedy.getKey()));
     if (better.isEmpty()) {
       better.add("No single failure that was worked out wets a floor.");
     }

@@ -12,7 +12,10 @@ import java.util.Optional;
 final class PageStyle implements Content {
 
   /** Left and right of a sheet, as the style sheet has it (mm). */
-  private static final double MARGIN = 14;
+  static final double MARGIN = 14;
+
+  /** So many digits tell a fingerprint from every other that anybody will meet. */
+  private static final int TOLD = 16;
 
   private final String css;
 
@@ -25,9 +28,31 @@ final class PageStyle implements Content {
     return new PageStyle(read("page.css"));
   }
 
-  /** Sheets of paper of this size. */
-  static PageStyle sheets(PaperSize size) {
-    return new PageStyle(sized(size) + read("sheets.css"));
+  /**
+   * Sheets of paper of this size, each of which says at its foot for which drawing it was made: a
+   * sheet that was taken out of the pile still does.
+   *
+   * @param cardLetters size of the letters on the emergency card (pt)
+   */
+  static PageStyle sheets(PaperSize size, Report.Drawing drawing, double cardLetters) {
+    return new PageStyle(
+        sized(size)
+            + read("sheets.css")
+            + foot(drawing)
+            + "#emergency { font-size: %spt }\n".formatted(cardLetters));
+  }
+
+  /** Of the drawing only what can't steer a style sheet: digits, letters, dots, dashes. */
+  private static String foot(Report.Drawing drawing) {
+    String words =
+        drawing.date()
+            + ", drawing "
+            + drawing.fingerprint().substring(0, Math.min(TOLD, drawing.fingerprint().length()))
+            + ", "
+            + drawing.program();
+    return "@page { @bottom-left { content: \"%s\"; font-family: \"DejaVu Sans\"; font-size: 7pt;\n"
+            .formatted(words.replaceAll("[^A-Za-z0-9., -]", " "))
+        + "  color: #5b6770 } }\n";
   }
 
   /** Strips of marks on sheets of this size. */

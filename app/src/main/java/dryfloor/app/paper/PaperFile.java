@@ -1,8 +1,12 @@
 package dryfloor.app.paper;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.Executor;
 
 /**
  * A file of papers.
@@ -35,6 +39,31 @@ public record PaperFile(String name, String extension, boolean kept, Content con
       place = folder.resolve(stem + name + "." + number + extension);
     }
     return place;
+  }
+
+  /** The same file, which is begun at once beside what else these makers do. */
+  public PaperFile begun(Executor makers) {
+    CompletableFuture<byte[]> begun = CompletableFuture.supplyAsync(this::made, makers);
+    return new PaperFile(name, extension, kept, () -> finished(begun));
+  }
+
+  private byte[] made() {
+    try {
+      return content.bytes();
+    } catch (IOException unmade) {
+      throw new UncheckedIOException(unmade);
+    }
+  }
+
+  private static byte[] finished(CompletableFuture<byte[]> begun) throws IOException {
+    try {
+      return begun.join();
+    } catch (CompletionException failed) {
+      if (failed.getCause() instanceof UncheckedIOException unmade) {
+        throw new IOException(unmade.getCause());
+      }
+      throw failed;
+    }
   }
 
   /** What a file holds. */

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Everything that is handed over, from one analysis: the way into this package. */
@@ -26,6 +27,7 @@ public final class Papers {
    * What is asked for the drawing in a file, with the fingerprint of that file.
    *
    * @param marks for the glass
+   * @param mended failures for which mends were looked for
    * @throws IOException if the file can't be read any more
    */
   public static Question question(
@@ -33,10 +35,12 @@ public final class Papers {
       LocalDate date,
       SweepResult sweep,
       List<VesselMarks> marks,
+      List<Question.Mended> mended,
       Wording wording,
       SeverityScale severity)
       throws IOException {
-    return new Question(sweep, wording, severity, drawing(file, date, sweep, wording), marks);
+    return new Question(
+        sweep, wording, severity, drawing(file, date, sweep, wording), marks, mended);
   }
 
   private static Report.Drawing drawing(
@@ -97,14 +101,21 @@ public final class Papers {
               PaperFile.renewed(".worksheet", ".xlsx", () -> WorksheetSpreadsheet.of(report)));
       case json ->
           Stream.of(
-              PaperFile.renewed(
-                  ".report", ".json", () -> text(ReportJson.of(report, question.marks()))));
+              PaperFile.renewed(".report", ".json", () -> text(ReportJson.of(report, question))));
     };
   }
 
-  /** What was rehearsed on a day, to be kept beside the drawing. */
+  /**
+   * What was rehearsed on a day, to be kept beside the drawing.
+   *
+   * @param sheet fingerprint of the drawing for which the sheet was made, where there was one
+   */
   public static PaperFile record(
-      Path file, String day, List<RehearsalRecord.Rehearsed> all, Wording wording) {
+      Path file,
+      String day,
+      List<RehearsalRecord.Rehearsed> all,
+      Optional<String> sheet,
+      Wording wording) {
     return PaperFile.kept(
         ".rehearsal." + day,
         ".json",
@@ -112,9 +123,12 @@ public final class Papers {
             text(
                 RehearsalRecord.json(
                     all,
-                    VisibleText.of(String.valueOf(file.getFileName())),
-                    Fingerprint.of(file),
-                    day,
+                    new RehearsalRecord.About(
+                        VisibleText.of(String.valueOf(file.getFileName())),
+                        Fingerprint.of(file),
+                        sheet,
+                        day,
+                        PROGRAM),
                     wording)));
   }
 

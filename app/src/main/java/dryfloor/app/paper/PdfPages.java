@@ -6,16 +6,21 @@ import com.openhtmltopdf.extend.FSSupplier;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
+import java.text.Bidi;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
@@ -33,6 +38,9 @@ public final class PdfPages {
   private static final Set<FSFontUseCase> EVERYWHERE =
       EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG, FSFontUseCase.FALLBACK_FINAL);
 
+  /** All of them read the one typeface, and reading it is no business for two at once. */
+  private static final Lock ONE_AT_A_TIME = new ReentrantLock();
+
   /** Kept, since a logger that nobody keeps forgets that it is to be quiet. */
   private static final Logger WORKINGS = Logger.getLogger("org.apache.pdfbox");
 
@@ -46,38 +54,76 @@ public final class PdfPages {
 
   /** The report on sheets of this size. */
   public static byte[] of(Report report, PaperSize size) throws IOException {
+    SheetFit fit = SheetFit.of(report, size);
+    PageStyle style = PageStyle.sheets(size, report.drawing(), fit.cardLetters());
     return write(
-        HtmlPages.write("report.jte", Map.of("report", report, "style", PageStyle.sheets(size))));
+        HtmlPages.write("report.jte", Map.of("report", report, "style", style)),
+        size,
+        fit.pictureShare());
   }
 
   /** Two versions of a drawing on sheets of this size. */
   public static byte[] of(Comparison comparison, PaperSize size) throws IOException {
+    PageStyle style = PageStyle.sheets(size, comparison.present(), SheetFit.WIDEST.cardLetters());
     return write(
-        HtmlPages.write(
-            "comparison.jte", Map.of("comparison", comparison, "style", PageStyle.sheets(size))));
+        HtmlPages.write("comparison.jte", Map.of("comparison", comparison, "style", style)),
+        size,
+        SheetFit.WIDEST.pictureShare());
   }
 
-  static byte[] write(String page) throws IOException {
+  /** A page as a PDF; pictures take no more than a share of the height of a sheet. */
+  static byte[] write(String page, PaperSize size, double share) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ONE_AT_A_TIME.lock();
     try (BatikSVGDrawer pictures = new BatikSVGDrawer()) {
-      new PdfRendererBuilder()
-          .usePdfUaAccessibility(true)
-          .useExternalResourceAccessControl(
-              (uri, kind) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
-          .useExternalResourceAccessControl(
-              (uri, kind) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
-          .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
-          .useUnicodeBidiReorderer(new ICUBidiReorderer())
-          .useFont(file("DejaVuSans.ttf"), TYPEFACE, REGULAR, FontStyle.NORMAL, true, EVERYWHERE)
-          .useFont(file("DejaVuSans-Bold.ttf"), TYPEFACE, BOLD, FontStyle.NORMAL, true, EVERYWHERE)
-          .addDOMMutator(new PicturesOnPaper())
-          .useSVGDrawer(pictures)
-          .withHtmlContent(page, null)
-          .withProducer("Dryfloor")
-          .toStream(bytes)
-          .run();
+      sheets(page, size, share, pictures).toStream(bytes).run();
+    } finally {
+      ONE_AT_A_TIME.unlock();
     }
     return bytes.toByteArray();
+  }
+
+  /** On how many sheets a page goes. */
+  static int count(String page, PaperSize size, double share) throws IOException {
+    ONE_AT_A_TIME.lock();
+    try (BatikSVGDrawer pictures = new BatikSVGDrawer();
+        PdfBoxRenderer renderer =
+            sheets(page, size, share, pictures)
+                .toStream(OutputStream.nullOutputStream())
+                .buildPdfRenderer()) {
+      renderer.layout();
+      return renderer.getRootBox().getLayer().getPages().size();
+    } finally {
+      ONE_AT_A_TIME.unlock();
+    }
+  }
+
+  private static PdfRendererBuilder sheets(
+      String page, PaperSize size, double share, BatikSVGDrawer pictures) {
+    PdfRendererBuilder sheets = new PdfRendererBuilder();
+    if (isWrittenFromTheRight(page)) {
+      sheets
+          .useUnicodeBidiSplitter(new ICUBidiSplitter.ICUBidiSplitterFactory())
+          .useUnicodeBidiReorderer(new ICUBidiReorderer());
+    }
+    return sheets
+        .usePdfUaAccessibility(true)
+        .useExternalResourceAccessControl(
+            (uri, kind) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
+        .useExternalResourceAccessControl(
+            (uri, kind) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI)
+        .useFont(file("DejaVuSans.ttf"), TYPEFACE, REGULAR, FontStyle.NORMAL, true, EVERYWHERE)
+        .useFont(file("DejaVuSans-Bold.ttf"), TYPEFACE, BOLD, FontStyle.NORMAL, true, EVERYWHERE)
+        .addDOMMutator(new PicturesOnPaper(size, share))
+        .useSVGDrawer(pictures)
+        .withHtmlContent(page, null)
+        .withProducer("Dryfloor");
+  }
+
+  /** Whether anything on the page is; to look for it line by line takes an eighth of the time. */
+  private static boolean isWrittenFromTheRight(String page) {
+    char[] signs = page.toCharArray();
+    return Bidi.requiresBidi(signs, 0, signs.length);
   }
 
   private static FSSupplier<InputStream> file(String name) {

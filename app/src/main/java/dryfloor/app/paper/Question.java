@@ -1,5 +1,7 @@
 package dryfloor.app.paper;
 
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
@@ -14,15 +16,29 @@ import java.util.List;
  * @param scale of severity
  * @param drawing which drawing it is
  * @param marks for the glass
+ * @param mended failures for which changes that mend them were looked for
  */
 public record Question(
     SweepResult sweep,
     Wording wording,
     SeverityScale scale,
     Report.Drawing drawing,
-    List<VesselMarks> marks) {
+    List<VesselMarks> marks,
+    List<Mended> mended) {
 
   public Question {
     marks = List.copyOf(marks);
+    mended = List.copyOf(mended);
+  }
+
+  /**
+   * A failure for which single changes were looked for that mend it.
+   *
+   * @param remedies the least change first; empty where none was found
+   */
+  public record Mended(Failure failure, List<Remedy> remedies) {
+    public Mended {
+      remedies = List.copyOf(remedies);
+    }
   }
 }

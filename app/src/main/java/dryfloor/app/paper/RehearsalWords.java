@@ -27,7 +27,14 @@ final class RehearsalWords {
         failure,
         sentence(step.means()),
         wording.amounts().time(Math.ceil(step.readAfter() / A_MINUTE) * A_MINUTE),
-        step.levels().stream().map(level -> expected(wording, level)).toList());
+        step.levels().stream()
+            .filter(level -> !level.staysDry())
+            .map(level -> expected(wording, level))
+            .toList(),
+        step.levels().stream()
+            .filter(RehearsalStep.ExpectedLevel::staysDry)
+            .map(level -> wording.names().label(level.vessel()))
+            .toList());
   }
 
   private static String sentence(Means means) {

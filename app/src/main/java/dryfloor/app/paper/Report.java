@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param worksheet every failure mode
  * @param card for the cabinet door
  * @param marks for the glass
+ * @param tolerance that common practice allows for a level on site
  * @param rehearsals failures to rehearse on the real thing, in a safe order
  * @param courses levels over time and ways of the water, for the failures of interest
  * @param cautions that fit this installation
@@ -21,15 +22,15 @@ public record Report(
     Drawing drawing,
     Owner owner,
     Worksheet worksheet,
-    List<Emergency> card,
+    Card card,
     List<Mark> marks,
+    String tolerance,
     List<Rehearsal> rehearsals,
     List<Course> courses,
     List<Caution> cautions,
     String statement) {
 
   public Report {
-    card = List.copyOf(card);
     marks = List.copyOf(marks);
     rehearsals = List.copyOf(rehearsals);
     courses = List.copyOf(courses);
@@ -104,6 +105,18 @@ public record Report(
   /** A step of the scale of severity. */
   public record Step(String number, String meaning) {}
 
+  /**
+   * The emergency card.
+   *
+   * @param breakers that it names; where they are is written in by hand
+   */
+  public record Card(List<Emergency> cases, List<String> breakers) {
+    public Card {
+      cases = List.copyOf(cases);
+      breakers = List.copyOf(breakers);
+    }
+  }
+
   /** What to do when one thing fails. */
   public record Emergency(Finding finding, String seen, List<String> steps) {
     public Emergency {
@@ -120,10 +133,14 @@ public record Report(
    *
    * @param cut what is done to bring it about
    * @param readAfter how long
+   * @param levels of what holds water
+   * @param dry trays, basins and empty vessels that must stay so
    */
-  public record Rehearsal(String failure, String cut, String readAfter, List<Expected> levels) {
+  public record Rehearsal(
+      String failure, String cut, String readAfter, List<Expected> levels, List<String> dry) {
     public Rehearsal {
       levels = List.copyOf(levels);
+      dry = List.copyOf(dry);
     }
   }
 

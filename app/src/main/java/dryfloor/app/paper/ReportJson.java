@@ -1,30 +1,26 @@
 package dryfloor.app.paper;
 
 import dryfloor.analysis.mark.VesselMarks;
-import java.util.List;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
+import dryfloor.app.report.JsonText;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * What the papers say, for other programs: the worksheet, the emergency card and the marks. Marks
- * are numbers in mm above each vessel's inside bottom, always metric; sentences are in the reader's
- * units. All that was computed is in the JSON answer of the check.
+ * What the papers say, for other programs: the worksheet, the emergency card, the marks, what is
+ * expected in a rehearsal, and levels over time and ways of the water. Numbers are always metric,
+ * the unit at the end of each name; sentences are in the reader's units. All that was computed is
+ * in the JSON answer of the check.
  */
 public final class ReportJson {
 
   /** Rises when a field goes or means something else. */
   private static final int VERSION = 1;
 
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
-
   private ReportJson() {}
 
   /** The text of the file. */
-  public static String of(Report report, List<VesselMarks> marks) {
-    ObjectNode root = JSON.createObjectNode();
+  public static String of(Report report, Question question) {
+    ObjectNode root = JsonText.root();
     root.put("report", VERSION);
     drawing(root.putObject("drawing"), report.drawing());
     root.put("installation", report.owner().installation());
@@ -34,11 +30,15 @@ public final class ReportJson {
     report.owner().better().forEach(better::add);
     worksheet(root, report.worksheet());
     ArrayNode card = root.putArray("emergencyCard");
-    report.card().forEach(emergency -> emergency(card.addObject(), emergency));
+    report.card().cases().forEach(emergency -> emergency(card.addObject(), emergency));
     ArrayNode list = root.putArray("marks");
-    marks.forEach(mark -> mark(list.addObject(), mark));
+    question.marks().forEach(mark -> mark(list.addObject(), mark));
+    JsonRehearsals.put(root.putArray("rehearsals"), report, question.sweep());
+    ArrayNode courses = root.putArray("courses");
+    CourseWords.interesting(question.sweep())
+        .forEach(answered -> JsonCourse.put(courses.addObject(), question.wording(), answered));
     root.put("statement", report.statement());
-    return JSON.writeValueAsString(root) + "\n";
+    return JsonText.of(root);
   }
 
   private static void drawing(ObjectNode into, Report.Drawing drawing) {

@@ -1,5 +1,6 @@
 package dryfloor.app.paper;
 
+import dryfloor.analysis.rehearsal.Rehearsal;
 import dryfloor.app.report.Cautions;
 
 /** Puts one analysis into the words and pictures of a report. */
@@ -15,6 +16,7 @@ public final class ReportWords {
         WorksheetWords.of(question),
         EmergencyWords.of(question),
         MarkWords.of(question),
+        question.wording().amounts().level(Rehearsal.TOLERANCE),
         RehearsalWords.of(question),
         CourseWords.of(question),
         new Cautions(question.wording()).all(),

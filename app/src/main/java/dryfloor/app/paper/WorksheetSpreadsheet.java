@@ -1,5 +1,6 @@
 package dryfloor.app.paper;
 
+import dryfloor.model.file.VisibleText;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
@@ -8,7 +9,8 @@ import org.dhatim.fastexcel.Worksheet;
 
 /**
  * The failure-mode worksheet as a spreadsheet (Office Open XML). Every cell is a text or a number,
- * none is a formula, whatever a name looks like.
+ * none is a formula, whatever a name looks like, and none has a mark in it that turns its
+ * direction.
  */
 public final class WorksheetSpreadsheet {
 
@@ -60,7 +62,7 @@ public final class WorksheetSpreadsheet {
       if (column == 0 && cell.matches("[1-5]")) {
         sheet.value(line, column, Integer.parseInt(cell));
       } else {
-        sheet.value(line, column, cell);
+        sheet.value(line, column, VisibleText.withoutTurns(cell));
       }
     }
   }
@@ -81,7 +83,7 @@ public final class WorksheetSpreadsheet {
     int line = 0;
     for (List<String> pair : lines) {
       sheet.value(line, 0, pair.getFirst());
-      sheet.value(line, 1, pair.getLast());
+      sheet.value(line, 1, VisibleText.withoutTurns(pair.getLast()));
       line++;
     }
     for (Report.Step step : report.worksheet().scale()) {

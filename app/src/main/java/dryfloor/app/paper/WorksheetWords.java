@@ -25,14 +25,17 @@ final class WorksheetWords {
   private final ItemFunction function;
   private final StoryDigest digest;
 
-  private WorksheetWords(Wording wording) {
-    this.wording = wording;
+  private final MendWords mends;
+
+  private WorksheetWords(Question question) {
+    this.wording = question.wording();
+    this.mends = new MendWords(question);
     this.function = new ItemFunction(wording);
     this.digest = new StoryDigest(wording);
   }
 
   static Report.Worksheet of(Question question) {
-    WorksheetWords words = new WorksheetWords(question.wording());
+    WorksheetWords words = new WorksheetWords(question);
     return new Report.Worksheet(
         words.scale(question.scale()),
         Worksheet.of(question.sweep(), question.scale()).lines().stream().map(words::row).toList());
@@ -74,7 +77,7 @@ final class WorksheetWords {
         "",
         FailureTraits.howNoticed(line.result().failure(), wording.installation()),
         Sentences.enumerate(line.acted().stream().map(wording.names()::the).toList()),
-        FailureNames.remedy(line.result().failure()));
+        mends.action(line.result().failure(), FindingWords.outcome(line.result())));
   }
 
   /** What happens first at what fails; what happens first at all where nothing does there. */

@@ -1,11 +1,13 @@
 package dryfloor.app.report;
 
+import dryfloor.model.file.VisibleText;
 import java.util.Arrays;
 import java.util.Locale;
 
 /**
  * Comma-separated values as RFC 4180 has them. Text that a spreadsheet would take for a formula is
- * made harmless with an apostrophe: names come from files that somebody else may have written.
+ * made harmless with an apostrophe, and marks that turn the direction of what follows are spelled
+ * out: names come from files that somebody else may have written.
  */
 public final class CsvTable {
 
@@ -34,8 +36,9 @@ public final class CsvTable {
 
   /** A text as a cell. */
   public static String text(String text) {
-    boolean formula = !text.isEmpty() && FORMULA_SIGNS.indexOf(text.charAt(0)) >= 0;
-    String safe = formula ? "'" + text : text;
+    String seen = VisibleText.withoutTurns(text);
+    boolean formula = !seen.isEmpty() && FORMULA_SIGNS.indexOf(seen.charAt(0)) >= 0;
+    String safe = formula ? "'" + seen : seen;
     boolean plain = safe.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
     return plain ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
   }

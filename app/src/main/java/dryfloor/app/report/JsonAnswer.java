@@ -15,8 +15,6 @@ import dryfloor.model.file.UncertainValue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -24,10 +22,7 @@ import tools.jackson.databind.node.ObjectNode;
 public final class JsonAnswer {
 
   private static final int FORMAT = 1;
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
-
-  private final ObjectNode root = JSON.createObjectNode();
+  private final ObjectNode root = JsonText.root();
   private final ArrayNode drawings;
 
   /**
@@ -140,7 +135,7 @@ public final class JsonAnswer {
 
   /** The text, ending in a line break. */
   public String text() {
-    return JSON.writeValueAsString(root) + "\n";
+    return JsonText.of(root);
   }
 
   private static void put(ObjectNode node, FailureResult result, Wording wording) {

@@ -4,8 +4,6 @@ import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.failure.FailureNames;
 import java.util.List;
 import java.util.OptionalDouble;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -16,14 +14,11 @@ public final class JsonChanges {
   private static final double LITRES = 1000;
   private static final double MM = 1000;
 
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
-
   private JsonChanges() {}
 
   /** The text. */
   public static String of(Changes changes) {
-    ObjectNode root = JSON.createObjectNode();
+    ObjectNode root = JsonText.root();
     root.put("compare", VERSION);
     list(root.putArray("worse"), changes.worse());
     list(root.putArray("better"), changes.better());
@@ -32,7 +27,7 @@ public final class JsonChanges {
     changes.added().forEach(result -> added.add(FailureNames.id(result.failure())));
     ArrayNode gone = root.putArray("onlyInOld");
     changes.gone().forEach(failure -> gone.add(failure.id()));
-    return JSON.writeValueAsString(root) + "\n";
+    return JsonText.of(root);
   }
 
   private static void list(ArrayNode into, List<Changes.Change> changes) {

@@ -10,8 +10,8 @@ import dryfloor.analysis.rehearsal.RehearsalStep;
 import dryfloor.model.Installation;
 import dryfloor.model.element.Vessel;
 import java.util.List;
-import tools.jackson.databind.SerializationFeature;
-import tools.jackson.databind.json.JsonMapper;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -23,9 +23,6 @@ public final class RehearsalRecord {
 
   /** So many causes are told. */
   private static final int TOLD = 5;
-
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
 
   private RehearsalRecord() {}
 
@@ -52,19 +49,21 @@ public final class RehearsalRecord {
         return plain;
       }
       List<MeasuredLevel> measured =
-          levels.stream()
-              .map(level -> new MeasuredLevel(level.vessel(), elevation(installation, level)))
-              .toList();
+          levels.stream().map(level -> elevations(installation, level)).toList();
       return new Rehearsed(failure, levels, LikelyCauses.of(installation, failure, measured));
     }
 
-    private static double elevation(Installation installation, Level level) {
-      return installation.vessels().stream()
+    private static MeasuredLevel elevations(Installation installation, Level level) {
+      double rim =
+          installation.vessels().stream()
               .filter(vessel -> vessel.id().equals(level.vessel()))
               .mapToDouble(Vessel::rim)
               .findFirst()
-              .orElseThrow()
-          - level.measured();
+              .orElseThrow();
+      return new MeasuredLevel(
+          level.vessel(),
+          level.before().stream().mapToDouble(before -> rim - before.measured()).findFirst(),
+          rim - level.after().measured());
     }
 
     /** Whether every level is within tolerance. */
@@ -74,13 +73,35 @@ public final class RehearsalRecord {
   }
 
   /**
-   * A measured level.
+   * What was measured in a vessel.
    *
-   * @param expected below the rim (m)
-   * @param measured below the rim (m)
+   * @param before anything was switched off; none where nobody measured it
+   * @param after all was still
    * @param by who measured; may be empty
    */
-  public record Level(String vessel, double expected, double measured, String by) {
+  public record Level(String vessel, Optional<Depth> before, Depth after, String by) {
+
+    /** What was measured where this was expected; nothing before where that was not measured. */
+    public static Level of(
+        RehearsalStep.ExpectedLevel expected, OptionalDouble before, double after, String by) {
+      double rim = expected.rim();
+      return new Level(
+          expected.vessel(),
+          before.stream()
+              .mapToObj(measured -> new Depth(rim - expected.before(), measured))
+              .findFirst(),
+          new Depth(rim - expected.expected(), after),
+          by);
+    }
+
+    /** Whether all of it is where it was expected, within a tolerance (m). */
+    public boolean fits(double tolerance) {
+      return after.fits(tolerance) && before.stream().allMatch(depth -> depth.fits(tolerance));
+    }
+  }
+
+  /** How deep below the rim water was expected and measured (m). */
+  public record Depth(double expected, double measured) {
 
     /** How much higher the water stands than expected (m). */
     public double higher() {
@@ -93,6 +114,18 @@ public final class RehearsalRecord {
     }
   }
 
+  /**
+   * What a record is about.
+   *
+   * @param drawing its file name
+   * @param fingerprint of that file
+   * @param sheet fingerprint of the drawing for which the sheet was made, where it says so
+   * @param date on which it was measured
+   * @param program name and version
+   */
+  public record About(
+      String drawing, String fingerprint, Optional<String> sheet, String date, String program) {}
+
   /** For reading. */
   public static String text(List<Rehearsed> all, double tolerance, Wording wording, Ink ink) {
     Lines lines = new Lines(ink);
@@ -101,7 +134,19 @@ public final class RehearsalRecord {
       lines.heading(FailureNames.name(rehearsed.failure(), wording.installation()));
       rehearsed
           .levels()
-          .forEach(level -> lines.paragraph("  ", "    ", sentence(level, tolerance, wording)));
+          .forEach(
+              level -> {
+                level
+                    .before()
+                    .ifPresent(
+                        before ->
+                            lines.paragraph(
+                                "  ",
+                                "    ",
+                                sentence(level, " before", before, tolerance, wording)));
+                lines.paragraph(
+                    "  ", "    ", sentence(level, "", level.after(), tolerance, wording));
+              });
       causes(rehearsed, wording, lines);
     }
     lines.blank();
@@ -109,15 +154,17 @@ public final class RehearsalRecord {
     return lines.text();
   }
 
-  private static String sentence(Level level, double tolerance, Wording wording) {
-    return (level.fits(tolerance) ? "fits   " : "DIFFERS  ")
+  private static String sentence(
+      Level level, String when, Depth depth, double tolerance, Wording wording) {
+    return (depth.fits(tolerance) ? "fits   " : "DIFFERS  ")
         + wording.names().label(level.vessel())
+        + when
         + ": "
-        + wording.amounts().level(level.measured())
+        + wording.amounts().level(depth.measured())
         + " below the rim, expected "
-        + wording.amounts().level(level.expected())
+        + wording.amounts().level(depth.expected())
         + " ("
-        + wording.amounts().levelChange(level.higher())
+        + wording.amounts().levelChange(depth.higher())
         + " in level)";
   }
 
@@ -147,34 +194,20 @@ public final class RehearsalRecord {
                                     + " are left unexplained")));
   }
 
-  /**
-   * For keeping.
-   *
-   * @param drawing its file name
-   * @param fingerprint of that file
-   */
-  public static String json(
-      List<Rehearsed> all, String drawing, String fingerprint, String date, Wording wording) {
-    ObjectNode root = JSON.createObjectNode();
+  /** For keeping. */
+  public static String json(List<Rehearsed> all, About about, Wording wording) {
+    ObjectNode root = JsonText.root();
     root.put("rehearsal", VERSION);
-    root.put("drawing", drawing).put("sha256", fingerprint).put("date", date);
+    root.put("drawing", about.drawing()).put("sha256", about.fingerprint());
+    about.sheet().ifPresent(sheet -> root.put("sheetMadeFor_sha256", sheet));
+    root.put("date", about.date()).put("program", about.program());
     root.put("tolerance_mm", tenths(Rehearsal.TOLERANCE));
     ArrayNode list = root.putArray("rehearsed");
     CauseWords words = new CauseWords(wording);
     for (Rehearsed rehearsed : all) {
       ObjectNode into = list.addObject().put("failure", FailureNames.id(rehearsed.failure()));
       ArrayNode levels = into.putArray("levels");
-      rehearsed
-          .levels()
-          .forEach(
-              level ->
-                  levels
-                      .addObject()
-                      .put("vessel", level.vessel())
-                      .put("expectedBelowRim_mm", tenths(level.expected()))
-                      .put("measuredBelowRim_mm", tenths(level.measured()))
-                      .put("withinTolerance", level.fits(Rehearsal.TOLERANCE))
-                      .put("measuredBy", level.by()));
+      rehearsed.levels().forEach(level -> level(levels.addObject(), level));
       ArrayNode causes = into.putArray("causes");
       for (Cause.Ranked ranked : rehearsed.causes()) {
         ObjectNode cause = causes.addObject().put("cause", words.of(ranked.cause()));
@@ -182,7 +215,21 @@ public final class RehearsalRecord {
       }
     }
     root.put("statement", Cautions.STATEMENT);
-    return JSON.writeValueAsString(root) + "\n";
+    return JsonText.of(root);
+  }
+
+  private static void level(ObjectNode into, Level level) {
+    into.put("vessel", level.vessel());
+    level
+        .before()
+        .ifPresent(
+            before ->
+                into.put("expectedBeforeBelowRim_mm", tenths(before.expected()))
+                    .put("measuredBeforeBelowRim_mm", tenths(before.measured())));
+    into.put("expectedBelowRim_mm", tenths(level.after().expected()))
+        .put("measuredBelowRim_mm", tenths(level.after().measured()))
+        .put("withinTolerance", level.fits(Rehearsal.TOLERANCE))
+        .put("measuredBy", level.by());
   }
 
   private static double tenths(double metres) {

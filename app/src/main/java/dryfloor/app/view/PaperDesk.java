@@ -79,6 +79,7 @@ final class PaperDesk {
                 LocalDate.now(ZoneId.systemDefault()),
                 sweep,
                 Marks.of(sweep, THREADS, WaitingRoom.share(progress, 1, 2)),
+                List.of(),
                 wording,
                 SeverityScale.USUAL),
             List.of(PaperForm.values()),
@@ -149,7 +150,8 @@ final class PaperDesk {
 
   private void keep(Path file, List<RehearsalRecord.Rehearsed> all, Wording wording) {
     PaperFile record =
-        Papers.record(file, LocalDate.now(ZoneId.systemDefault()).toString(), all, wording);
+        Papers.record(
+            file, LocalDate.now(ZoneId.systemDefault()).toString(), all, Optional.empty(), wording);
     program
         .questions()
         .toFill(window.stage(), window.file().path())

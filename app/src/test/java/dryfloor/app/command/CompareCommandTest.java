@@ -70,6 +70,19 @@ class CompareCommandTest {
   }
 
   @Test
+  void whatNoRuleAndNoJugShowsIsTheSame() throws IOException {
+    // 0.1 mm on the sump's 0.84 m² are 84 mL, which a burst sump and an open drain bring to floors.
+    String drawn = Files.readString(Path.of(DRAWN));
+    assertThat(drawn).contains("\"262 mm\"", "\"250 mm\"");
+    Path higher =
+        Files.writeString(
+            folder.resolve("higher.json"),
+            drawn.replace("\"262 mm\"", "\"262.1 mm\"").replace("\"250 mm\"", "\"250.1 mm\""));
+    assertThat(run("compare", DRAWN, higher.toString())).isZero();
+    assertThat(out.toString()).contains("0 worse, 0 better, 49 the same");
+  }
+
+  @Test
   void everyWrongDrawingIsTold() {
     assertThat(run("compare", "nowhere.json", "nowhere-else.json")).isEqualTo(2);
     assertThat(err.toString()).contains("nowhere.json", "nowhere-else.json");

@@ -46,6 +46,14 @@ class ReportCommandTest {
   }
 
   @Test
+  void mendsAreLookedForInTenFailuresAtMost() throws IOException {
+    Path drawing = DrawingFiles.sound(folder, "shop.json");
+    Desk desk = new Desk();
+    assertThat(desk.run("report", drawing.toString(), "--mends", "11")).isEqualTo(2);
+    assertThat(desk.err()).contains("'11' is no whole number from 0 to 10");
+  }
+
+  @Test
   void aFolderThatCantBeMadeIsTold() throws IOException {
     Path drawing = DrawingFiles.sound(folder, "shop.json");
     Path file = Files.writeString(folder.resolve("taken"), "");

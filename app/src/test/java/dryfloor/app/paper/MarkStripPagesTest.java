@@ -49,7 +49,8 @@ class MarkStripPagesTest {
                         marks.vessel().equals("sump")
                             ? OptionalDouble.of(marks.rim() - 0.0359)
                             : OptionalDouble.empty()))
-            .toList());
+            .toList(),
+        List.of());
   }
 
   @ParameterizedTest

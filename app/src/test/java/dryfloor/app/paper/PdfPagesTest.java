@@ -9,6 +9,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -27,6 +30,7 @@ class PdfPagesTest {
 
   private static final Report REPORT =
       SampleReport.of(ShippedDrawing.read("first-look/corrected.json"), Units.METRIC);
+  private static final String FINGERPRINT = "ab12";
   private static final byte[] A4 = pdf(PaperSize.A4);
   private static final byte[] LETTER = pdf(PaperSize.LETTER);
 
@@ -81,6 +85,69 @@ class PdfPagesTest {
       assertThat(text(document, 1))
           .contains("What if the power goes out?", "What is not covered", "fingerprint");
       assertThat(text(document, 2)).contains("Emergency card");
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(PaperSize.class)
+  void ownersPageAndEmergencyCardAreOneSheetEach(PaperSize size) throws IOException {
+    for (String scenario :
+        List.of("restaurant-seafood/as-drawn.json", "coral-nursery/corrected.json")) {
+      Report report =
+          ReportWords.of(SampleReport.withoutMarks(ShippedDrawing.read(scenario), Units.US));
+      try (PDDocument document = Loader.loadPDF(PdfPages.of(report, size))) {
+        assertThat(text(document, 1)).contains("What if the power goes out?", "SHA-256");
+        assertThat(text(document, 2)).contains("Emergency card", "SHA-256");
+        assertThat(text(document, 3)).contains("Marks for the glass");
+        nothingIsTornOff(document, report);
+      }
+    }
+  }
+
+  @Test
+  void noHeadingStandsAtTheFootOfASheet() throws IOException {
+    try (PDDocument document = Loader.loadPDF(A4)) {
+      nothingIsTornOff(document, REPORT);
+    }
+  }
+
+  private static void nothingIsTornOff(PDDocument document, Report report) throws IOException {
+    Set<String> headings =
+        Stream.concat(
+                Stream.of("What happens", "Levels", "Where the water went", "Doubts and limits"),
+                report.courses().stream().map(course -> course.finding().failure()))
+            .collect(Collectors.toSet());
+    for (int page = 1; page <= document.getNumberOfPages(); page++) {
+      List<String> lines =
+          text(document, page)
+              .lines()
+              .map(String::strip)
+              .filter(line -> !line.isEmpty() && !line.contains(" / "))
+              .filter(line -> !line.contains(", drawing " + FINGERPRINT))
+              .toList();
+      // A sheet of plots has no letters but at its foot: those of pictures are drawn.
+      if (!lines.isEmpty()) {
+        assertThat(headings).as("page " + page).doesNotContain(lines.getLast());
+        assertThat(lines.getLast()).as("page " + page).doesNotStartWith("Vessel Before After");
+      }
+    }
+  }
+
+  @Test
+  void everySheetSaysForWhichDrawingItWasMade() throws IOException {
+    try (PDDocument document = Loader.loadPDF(A4)) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        assertThat(text(document, page)).contains("2026-11-26, drawing " + FINGERPRINT);
+      }
+    }
+  }
+
+  @Test
+  void namesFromTheRightAreWrittenFromTheRight() throws IOException {
+    String hebrew = "\u05DE\u05D9\u05DB\u05DC";
+    Report report = SampleReport.of(SampleReport.named(hebrew), Units.METRIC);
+    try (PDDocument document = Loader.loadPDF(PdfPages.of(report, PaperSize.A4))) {
+      assertThat(text(document, 1)).contains(hebrew);
     }
   }
 

@@ -93,7 +93,7 @@ class ReportWordsTest {
 
   @Test
   void theCardSaysWhatToSwitchOffAndHowLongThereIs() {
-    assertThat(METRIC.card())
+    assertThat(METRIC.card().cases())
         .filteredOn(
             emergency ->
                 emergency.finding().failure().equals("Return line comes apart at its lowest point"))
@@ -104,6 +104,24 @@ class ReportWordsTest {
                   .startsWith("Switch off the plant room sockets at the breaker, with dry hands");
               assertThat(emergency.finding().time())
                   .isEqualTo("1 min 2 s until the first floor gets wet");
+            });
+  }
+
+  @Test
+  void theCardLeavesRoomToSayWhereTheBreakersAre() {
+    assertThat(METRIC.card().breakers()).containsExactly("Plant room sockets");
+  }
+
+  @Test
+  void whatMustStayDryIsOnTheRehearsalSheet() {
+    assertThat(METRIC.rehearsals())
+        .isNotEmpty()
+        .allSatisfy(
+            one -> {
+              assertThat(one.dry()).containsExactly("Display pan", "Cellar vat");
+              assertThat(one.levels())
+                  .extracting(Report.Expected::vessel)
+                  .doesNotContain("Display pan", "Cellar vat");
             });
   }
 
@@ -136,6 +154,8 @@ class ReportWordsTest {
     Report us = SampleReport.of(ShippedDrawing.read("first-look/as-drawn.json"), Units.US);
     assertThat(us.owner().installation()).startsWith("In all 300 gal of water");
     assertThat(us.worksheet().scale()).anyMatch(step -> step.meaning().contains("gal"));
+    String page = HtmlPages.of(us).replaceAll("(?s)<style>.*?</style>", "");
+    assertThat(page).doesNotContainPattern("[0-9] ?(mm|cm|L|L/h)\\b");
   }
 
   @Test

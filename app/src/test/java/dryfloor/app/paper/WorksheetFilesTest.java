@@ -2,6 +2,9 @@ package dryfloor.app.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Remedy;
+import dryfloor.analysis.limit.SingleChange;
 import dryfloor.app.sample.ShippedDrawing;
 import dryfloor.model.unit.Units;
 import java.io.IOException;
@@ -55,7 +58,7 @@ class WorksheetFilesTest {
 
   @Test
   void marksAreNumbersInJson() {
-    JsonNode root = JsonMapper.shared().readTree(ReportJson.of(REPORT, QUESTION.marks()));
+    JsonNode root = JsonMapper.shared().readTree(ReportJson.of(REPORT, QUESTION));
     assertThat(root.get("report").asInt()).isEqualTo(1);
     assertThat(root.get("worksheet")).hasSize(49);
     assertThat(root.get("marks"))
@@ -66,6 +69,115 @@ class WorksheetFilesTest {
               assertThat(mark.get("rim_mm").asDouble()).isEqualTo(500);
               assertThat(mark.get("afterPowerLoss_mm").asDouble()).isBetween(296.5, 297.5);
             });
+  }
+
+  @Test
+  void whatIsRehearsedIsNumbersInJson() {
+    JsonNode power =
+        named(JsonMapper.shared().readTree(ReportJson.of(REPORT, QUESTION)).get("rehearsals"));
+    assertThat(power.get("tolerance_mm").asDouble()).isEqualTo(5);
+    assertThat(power.get("levels"))
+        .filteredOn(level -> level.get("vessel").asString().equals("sump"))
+        .singleElement()
+        .satisfies(
+            sump -> {
+              assertThat(sump.get("expectedBelowRim_mm").asDouble()).isBetween(202.5, 203.5);
+              assertThat(sump.get("staysDry").asBoolean()).isFalse();
+            });
+    assertThat(power.get("levels"))
+        .filteredOn(level -> level.get("staysDry").asBoolean())
+        .extracting(level -> level.get("vessel").asString())
+        .containsExactly("pan", "vat");
+  }
+
+  @Test
+  void levelsOverTimeAndWaysOfTheWaterAreInJson() {
+    JsonNode power =
+        named(JsonMapper.shared().readTree(ReportJson.of(REPORT, QUESTION)).get("courses"));
+    assertThat(power.get("levels"))
+        .filteredOn(curve -> curve.get("vessel").asString().equals("sump"))
+        .singleElement()
+        .satisfies(
+            curve -> {
+              JsonNode levels = curve.get("level_mm");
+              assertThat(levels.size()).isEqualTo(curve.get("time_s").size()).isGreaterThan(20);
+              assertThat(levels.get(0).asDouble()).isBetween(262.0, 263.0);
+              assertThat(levels.get(levels.size() - 1).asDouble()).isBetween(296.5, 297.5);
+            });
+    assertThat(power.get("ways"))
+        .filteredOn(way -> way.get("path").asString().equals("main-drain"))
+        .singleElement()
+        .satisfies(
+            way -> {
+              assertThat(way.get("to").asString()).isEqualTo("sump");
+              assertThat(way.get("water_L").asDouble()).isBetween(28.5, 29.5);
+            });
+  }
+
+  private static JsonNode named(JsonNode list) {
+    for (JsonNode one : list) {
+      if (one.get("id").asString().equals("power-lost.building")) {
+        return one;
+      }
+    }
+    throw new AssertionError("no power loss in " + list);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\u202E", "\u2067", "\u200F", "\u200E", "\u061C"})
+  void marksThatTurnTextAroundAreSeen(String mark) throws IOException {
+    Question question = SampleReport.question(SampleReport.named("Tank 3" + mark), Units.METRIC);
+    Report report = ReportWords.of(question);
+    String spelled = "Tank 3<U+%04X>".formatted(mark.codePointAt(0));
+    assertThat(WorksheetCsv.of(report)).contains(spelled).doesNotContain(mark);
+    assertThat(RehearsalCsv.of(question)).contains(spelled).doesNotContain(mark);
+    assertThat(part(WorksheetSpreadsheet.of(report), "xl/sharedStrings.xml"))
+        .contains(spelled.replace("<", "&lt;").replace(">", "&gt;"))
+        .doesNotContain(mark);
+    String json = ReportJson.of(report, question);
+    assertThat(json).doesNotContain(mark);
+    assertThat(JsonMapper.shared().readTree(json).get("drawing").get("name").asString())
+        .isEqualTo("Tank 3" + mark);
+  }
+
+  @Test
+  void actionsSayHowMuchIsToBeCaughtAndHowHighToFill() {
+    // The burst return line brings 37 L to the floor; the sump may run at 301 mm.
+    assertThat(REPORT.worksheet().rows())
+        .filteredOn(row -> row.id().equals("parts-at-lowest-point.return-line"))
+        .singleElement()
+        .satisfies(row -> assertThat(row.action()).contains("have to take 37 L more"));
+    assertThat(REPORT.worksheet().rows())
+        .filteredOn(row -> row.id().equals("power-lost.building"))
+        .singleElement()
+        .satisfies(row -> assertThat(row.action()).contains("keep the sump at or below 301 mm"));
+  }
+
+  @Test
+  void whatWasFoundToMendAFailureIsItsAction() {
+    Failure failure = new Failure.RunPartsAtLowestPoint("return-line");
+    SingleChange gap =
+        new SingleChange.AirGapMade("return-line", Failure.End.SECOND, "display", 0.8, 0.1);
+    Remedy remedy = new Remedy(failure, gap, QUESTION.sweep().installation(), List.of());
+    Question mended =
+        new Question(
+            QUESTION.sweep(),
+            QUESTION.wording(),
+            QUESTION.scale(),
+            QUESTION.drawing(),
+            QUESTION.marks(),
+            List.of(new Question.Mended(failure, List.of(remedy))));
+    Report report = ReportWords.of(mended);
+    assertThat(report.owner().better())
+        .anyMatch(
+            better ->
+                better.startsWith(
+                    "Against \u201cReturn line comes apart at its lowest point\u201d: Worked out"
+                        + " here: Make an air gap of 100 mm"));
+    assertThat(report.worksheet().rows())
+        .filteredOn(row -> row.id().equals("parts-at-lowest-point.return-line"))
+        .singleElement()
+        .satisfies(row -> assertThat(row.action()).contains("Make an air gap of 100 mm"));
   }
 
   private static String part(byte[] book, String name) throws IOException {

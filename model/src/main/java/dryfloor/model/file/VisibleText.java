@@ -21,6 +21,27 @@ public final class VisibleText {
     return spelledOut(text, VisibleText::turns);
   }
 
+  /**
+   * A text in JSON with the same marks as JSON writes any character by its number: whoever reads it
+   * gets the very same names, whoever looks at it sees the marks.
+   */
+  public static String withoutTurnsInJson(String json) {
+    if (json.codePoints().noneMatch(VisibleText::turns)) {
+      return json;
+    }
+    StringBuilder seen = new StringBuilder();
+    json.codePoints()
+        .forEach(
+            c -> {
+              if (turns(c)) {
+                seen.append("\\u%04X".formatted(c));
+              } else {
+                seen.appendCodePoint(c);
+              }
+            });
+    return seen.toString();
+  }
+
   /** The first so many places of a longer text, one less where that would halve a character. */
   static String first(String text, int places) {
     return text.substring(0, halves(text, places) ? places - 1 : places);
@@ -80,10 +101,17 @@ public final class VisibleText {
     };
   }
 
-  /** Embeddings, overrides and isolates of the Unicode Bidirectional Algorithm. */
+  /**
+   * Embeddings, overrides, isolates and marks of the Unicode Bidirectional Algorithm. A mark alone
+   * turns nothing but what is next to it, and that is enough: with one at its end the name "tank 3"
+   * before " 12 L" is read as 312 L.
+   */
   private static boolean turns(int character) {
     return (character >= 0x202A && character <= 0x202E)
-        || (character >= 0x2066 && character <= 0x2069);
+        || (character >= 0x2066 && character <= 0x2069)
+        || character == 0x200E
+        || character == 0x200F
+        || character == 0x061C;
   }
 
   /** Asks something of a character. */

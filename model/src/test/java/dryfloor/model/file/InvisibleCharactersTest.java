@@ -65,6 +65,9 @@ class InvisibleCharactersTest {
   void marksThatTurnTextAroundAreShownAndNothingElseChanges() {
     assertThat(VisibleText.withoutTurns("a\u202eb\u2066c\nd")).isEqualTo("a<U+202E>b<U+2066>c\nd");
     assertThat(VisibleText.of("a\u202eb\nc")).isEqualTo("a<U+202E>b<U+000A>c");
+    assertThat(VisibleText.withoutTurns("tank 3\u200f")).isEqualTo("tank 3<U+200F>");
+    assertThat(VisibleText.withoutTurnsInJson("\"a\u202eb\u200e\""))
+        .isEqualTo("\"a\\u202Eb\\u200E\"");
     assertThat(VisibleText.of("Becken 🐠")).isEqualTo("Becken 🐠");
   }
 }

@@ -11,7 +11,10 @@ import java.util.regex.Pattern;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 
-/** What is measured in one vessel: its name, a field for the depth below its rim, what is right. */
+/**
+ * What is measured in one vessel: its name, fields for the depth below its rim before and once all
+ * is still, and what is right.
+ */
 final class LevelField {
 
   private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.,]+");
@@ -19,7 +22,9 @@ final class LevelField {
   private final Wording wording;
   private final RehearsalStep.ExpectedLevel level;
   private final Label label;
-  private final TextField typed = new TextField();
+  private final TextField typedBefore;
+  private final Label expectedBefore;
+  private final TextField typed;
   private final Label expected;
 
   /** What a field says. */
@@ -27,7 +32,7 @@ final class LevelField {
     /** It is empty: this vessel was not measured. */
     record Nothing() implements Entry {}
 
-    /** It is no depth. */
+    /** What is in it is no depth, or only the level before was measured. */
     record Wrong() implements Entry {}
 
     /** A depth. */
@@ -38,16 +43,37 @@ final class LevelField {
     this.wording = wording;
     this.level = level;
     label = new Label(wording.names().label(level.vessel()));
+    typedBefore = field("measured-before-", "measured.promptBefore");
+    expectedBefore =
+        new Label(
+            Words.of(
+                "measured.expectedBefore", wording.amounts().level(level.rim() - level.before())));
+    typed = field("measured-", "measured.prompt");
     label.setLabelFor(typed);
-    typed.setId("measured-" + level.vessel());
-    typed.setPromptText(Words.of("measured.prompt", unit()));
-    typed.textProperty().addListener((text, before, now) -> typed.setStyle(""));
     expected =
-        new Label(Words.of("measured.expected", wording.amounts().level(expectedBelowRim())));
+        new Label(
+            Words.of("measured.expected", wording.amounts().level(level.rim() - level.expected())));
+  }
+
+  private TextField field(String id, String prompt) {
+    TextField field = new TextField();
+    field.setId(id + level.vessel());
+    field.setPromptText(Words.of(prompt, unit()));
+    field.setAccessibleText(wording.names().label(level.vessel()) + ", " + field.getPromptText());
+    field.textProperty().addListener((text, before, now) -> field.setStyle(""));
+    return field;
   }
 
   Label label() {
     return label;
+  }
+
+  TextField typedBefore() {
+    return typedBefore;
+  }
+
+  Label expectedBefore() {
+    return expectedBefore;
   }
 
   TextField typed() {
@@ -58,19 +84,40 @@ final class LevelField {
     return expected;
   }
 
-  /** Reads the field; what is wrong in it is marked. */
+  /** Reads the fields; what is wrong in them is marked. */
   Entry read(String by) {
-    String text = typed.getText().strip();
-    if (text.isEmpty()) {
-      return new Entry.Nothing();
-    }
-    OptionalDouble depth = depth(text);
-    if (depth.isEmpty()) {
-      typed.setStyle("-fx-border-color: #b00020; -fx-border-width: 2;");
+    OptionalDouble before = depth(typedBefore);
+    OptionalDouble after = depth(typed);
+    boolean wrongBefore = wrong(typedBefore, before);
+    boolean wrongAfter = wrong(typed, after);
+    if (wrongBefore || wrongAfter) {
       return new Entry.Wrong();
     }
-    return new Entry.Measured(
-        new RehearsalRecord.Level(level.vessel(), expectedBelowRim(), depth.getAsDouble(), by));
+    if (after.isPresent()) {
+      return new Entry.Measured(RehearsalRecord.Level.of(level, before, after.getAsDouble(), by));
+    }
+    if (before.isPresent()) {
+      mark(typed);
+      return new Entry.Wrong();
+    }
+    return new Entry.Nothing();
+  }
+
+  private static boolean wrong(TextField field, OptionalDouble depth) {
+    boolean wrong = !field.getText().isBlank() && depth.isEmpty();
+    if (wrong) {
+      mark(field);
+    }
+    return wrong;
+  }
+
+  private static void mark(TextField field) {
+    field.setStyle("-fx-border-color: #b00020; -fx-border-width: 2;");
+  }
+
+  private OptionalDouble depth(TextField field) {
+    String text = field.getText().strip();
+    return text.isEmpty() ? OptionalDouble.empty() : depth(text);
   }
 
   /** With a unit of its own, or in that of the form. */
@@ -80,10 +127,6 @@ final class LevelField {
       case QuantityText.Parsed.Value value -> OptionalDouble.of(value.inside());
       case QuantityText.Parsed.Unfit unfit -> OptionalDouble.empty();
     };
-  }
-
-  private double expectedBelowRim() {
-    return level.rim() - level.expected();
   }
 
   private String unit() {

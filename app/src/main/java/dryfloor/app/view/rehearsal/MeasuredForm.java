@@ -111,7 +111,13 @@ public final class MeasuredForm extends BorderPane {
     List<LevelField> all = new ArrayList<>();
     for (RehearsalStep.ExpectedLevel level : step.levels()) {
       LevelField field = new LevelField(wording, level);
-      fields.addRow(all.size(), field.label(), field.typed(), field.expected());
+      fields.addRow(
+          all.size(),
+          field.label(),
+          field.typedBefore(),
+          field.expectedBefore(),
+          field.typed(),
+          field.expected());
       all.add(field);
     }
     levels = all;

@@ -1,0 +1,46 @@
+package dryfloor.app.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.StringReader;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.xml.sax.InputSource;
+
+/** Pictures are as large on paper as their place allows, and keep their shape. */
+class PicturesOnPaperTest {
+
+  @Test
+  void aWideBuildingFillsTheWidthOfTheSheet() throws Exception {
+    // A4 less 14 mm on either side.
+    assertThat(style("p-picture", 1000, 300)).isEqualTo("width: 182.0mm; height: 54.6mm");
+  }
+
+  @Test
+  void aTallBuildingTakesItsShareOfTheHeight() throws Exception {
+    // 36 % of 297 mm.
+    assertThat(style("p-picture", 500, 1000)).isEqualTo("width: 53.5mm; height: 106.9mm");
+  }
+
+  @Test
+  void twoPlotsHaveRoomBesideEachOther() throws Exception {
+    assertThat(style("p-plot", 420, 180)).isEqualTo("width: 86.0mm; height: 36.9mm");
+    assertThat(style("p-plot p-ways", 420, 180)).isEqualTo("width: 110.0mm; height: 47.1mm");
+  }
+
+  private static String style(String place, int width, int height) throws Exception {
+    String page =
+        "<div class='%s'><svg width='%d' height='%d'><title>x</title></svg></div>"
+            .formatted(place, width, height);
+    Document document =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new InputSource(new StringReader(page)));
+    new PicturesOnPaper(PaperSize.A4, 0.36).mutateDocument(document);
+    return document.getElementsByTagName("svg").item(0) instanceof Element picture
+        ? picture.getAttribute("style")
+        : "";
+  }
+}
