@@ -129,14 +129,17 @@ final class FullPipe {
 
   private boolean staysFull(double flow, boolean sealed) {
     double end = sealed ? pipe.bore() / 2 : 0;
-    return cover(0, flow) > end
+    return cover(0, flow) > (pumped ? 0 : end)
         && cover(1, flow) > end
         && crestHolds() > 0
         && holes.stream()
             .allMatch(hole -> holds(hole, flow, sealed ? hole.fixture().seal() : 0) > 0);
   }
 
-  /** Water over an end that sucks (m); never a worry where none does, or where a pump sucks. */
+  /**
+   * Water over an end that sucks (m); never a worry where none does, nor where a pump sucks that
+   * lifts: without water it holds what stands above it or lets it fall back.
+   */
   double cover(int side) {
     return cover(side, through.driven);
   }
@@ -145,9 +148,14 @@ final class FullPipe {
     double entering = side == 0 ? flow : -flow;
     PipeEnd end = pipe.leg(side).end();
     if ((entering <= NOTHING && !hangsIn(side, flow))
-        || (side == 0 && pumped)
         || (end.atJunction() && state.teeFull[end.junction()])) {
       return NEVER;
+    }
+    if (side == 0 && pumped) {
+      double left =
+          through.leftBeforeAirFollows(
+              field.head(through.ends[0]), field.head(through.ends[1]), field.levels);
+      return Math.min(left, NEVER);
     }
     Place place = network.places().get(end.place());
     return switch (place.kind()) {

@@ -31,6 +31,11 @@ record InletDepths(double takesAll, double takesNone, double letsGo, double bare
     return new InletDepths(bore / 2, bore / 4, bore / 8, 0);
   }
 
+  /** Water left before no more than a hundredth of the flow is taken (m). */
+  double left(double depth) {
+    return depth - takesNone - (takesAll - takesNone) / 100;
+  }
+
   /** Share of the flow that is taken with water standing this high over the opening (m). */
   double share(double depth) {
     return Math.clamp((depth - takesNone) / (takesAll - takesNone), 0, 1);

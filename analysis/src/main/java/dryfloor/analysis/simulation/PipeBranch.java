@@ -18,6 +18,9 @@ final class PipeBranch extends Branch {
   /** Depth beyond that at which a flushing lip fills, over which it comes to run full (m). */
   private static final double FLUSH_DEPTH = 0.005;
 
+  /** Water that moves no faster than this through a pump without water stays (m³/s). */
+  private static final double RUNS_ON = 1e-10;
+
   /** Step of level for the slope of a float valve's flow (m). */
   private static final double NUDGE = 1e-6;
 
@@ -39,6 +42,7 @@ final class PipeBranch extends Branch {
   private final FlowPoint point = new FlowPoint();
   private final FlowPoint nudged = new FlowPoint();
   private final FlowPoint falling = new FlowPoint();
+  private final FlowPoint following = new FlowPoint();
   private final FlowPoint vented = new FlowPoint();
 
   /** Flow that would pass if the inlet let it, negative where the branch lets none back (m³/s). */
@@ -172,6 +176,26 @@ final class PipeBranch extends Branch {
       flow = Math.copySign(Math.max(vapourFlow, 0), flow);
       flowPerHead = 0;
     }
+  }
+
+  /**
+   * Water left over an opening at which a pump sucks before only air follows (m): infinite where
+   * none sucks, and where the water beyond a pump without water would not run on by itself.
+   */
+  double leftBeforeAirFollows(double firstHead, double secondHead, double[] levels) {
+    if (!(inlet instanceof Inlet.Suction suction)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double left = suction.pump().left(levels);
+    if (left > 0) {
+      return left;
+    }
+    if (isShut(levels)) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double head = direction * (firstHead - secondHead);
+    suction.pump().dry().solve(head, movingLoss(levels, 0), following);
+    return direction * following.flow > RUNS_ON ? left : Double.POSITIVE_INFINITY;
   }
 
   /** Where in the pipe the pressure has fallen to that of vapour, if it has. */

@@ -12,6 +12,9 @@ import dryfloor.analysis.network.PipeLaw;
  * In the millimetre below it loses its hold: a pump that gets only air has no head, and what stands
  * above it falls back through it as through a stopped one, where no check valve holds.
  *
+ * <p>Where the water beyond would run on by itself, as down a hose that has slipped off onto the
+ * floor, nothing holds it: it runs out, and air follows.
+ *
  * <p>So a chamber that only wants water gets none back: what falls covers the opening again and is
  * lifted again, and on average the pump holds. One that loses its water gets what stands above, as
  * fast as it loses it. As both follow the level alone, hours of either cost a few steps.
@@ -26,6 +29,11 @@ record PumpSuction(int place, double elevation, InletDepths depths, PipeLaw dry)
   /** Water over the opening (m), below zero where it is bare. */
   private double depth(double[] levels) {
     return levels[place] - elevation;
+  }
+
+  /** Water left before the pump takes next to none, a hundredth of its flow (m). */
+  double left(double[] levels) {
+    return depths.left(depth(levels));
   }
 
   /** Share of the flow taken with these levels of all places (m). */

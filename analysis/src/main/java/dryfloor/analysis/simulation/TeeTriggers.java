@@ -1,6 +1,8 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.hydraulics.Siphon;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.Tee;
@@ -10,7 +12,9 @@ import java.util.List;
 /**
  * When a tee takes air, and when it is full again.
  *
- * <p>Air reaches a full tee through a leg that has run empty down to it. Open to the air, it is a
+ * <p>Air reaches a full tee through a leg that has run empty down to it, and through a hole of its
+ * own that is large enough, as soon as the pressure there is no higher than outside: the water that
+ * a pump has lifted to an open lid falls back when the pump stops. Open to the air, the tee is a
  * small pool from which water runs on over the lips of the pipes that lead down; it is full again
  * when it stands its own bore deep.
  */
@@ -30,11 +34,20 @@ final class TeeTriggers {
 
   private record Meeting(int pipe, int side) {}
 
+  /** By tee: elevations of the holes that let air in (m). */
+  private final List<List<Double>> airHoles = new ArrayList<>();
+
   TeeTriggers(FlowNetwork network, State state, FlowField field) {
     this.network = network;
     this.state = state;
     this.field = field;
     network.tees().forEach(tee -> meetings.add(new ArrayList<>()));
+    network.tees().forEach(tee -> airHoles.add(new ArrayList<>()));
+    for (Path path : network.paths()) {
+      if (path instanceof Path.PipeHole hole && letsAirIn(hole)) {
+        airHoles.get(hole.junction()).add(hole.elevation());
+      }
+    }
     for (int i = 0; i < network.pipes().size(); i++) {
       for (int side = 0; side < 2; side++) {
         PipeEnd end = network.pipes().get(i).leg(side).end();
@@ -43,6 +56,11 @@ final class TeeTriggers {
         }
       }
     }
+  }
+
+  private boolean letsAirIn(Path.PipeHole hole) {
+    double bore = network.tees().get(hole.junction()).bore();
+    return Siphon.breakHole(hole.area(), Math.PI / 4 * bore * bore) == Siphon.BreakHole.CERTAIN;
   }
 
   void addTo(List<Trigger> triggers) {
@@ -88,6 +106,9 @@ final class TeeTriggers {
                 : field.levels[leg.column()] - network.tees().get(tee).elevation() - EMPTY;
         least = Math.min(least, Math.max(column, pressure));
       }
+    }
+    for (double hole : airHoles.get(tee)) {
+      least = Math.min(least, state.teeHeads[tee] - hole);
     }
     return least;
   }

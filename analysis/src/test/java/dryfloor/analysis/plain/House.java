@@ -229,8 +229,12 @@ final class House {
               thrown.flow(),
               0,
               0,
-              () -> switching.runs(thrown.powered())));
+              () -> switching.runs(thrown.powered()) && !hasLostPrime(thrown.powered())));
     }
+  }
+
+  private boolean hasLostPrime(String part) {
+    return fixtures.get(part) instanceof Fixture.Pump pump && pump.lostPrime;
   }
 
   private void addLeak(String vessel, String landing, double elevation, double area) {

@@ -10,6 +10,9 @@ final class Moment {
   private final House house;
   private final Water water;
 
+  /** Pumps that did not get what they asked for, and that no water starts again. */
+  final List<Fixture.Pump> suckingAir = new ArrayList<>();
+
   Moment(House house, Water water) {
     this.house = house;
     this.water = water;
@@ -129,7 +132,10 @@ final class Moment {
     }
   }
 
-  /** Nothing takes more from a place than stands above its opening and what arrives. */
+  /**
+   * Nothing takes more from a place than stands above its opening and what arrives. The higher
+   * opening takes first; those at one height go short alike.
+   */
   private boolean limitToWhatIsThere(Flows flows, double[] wayLimits, double seconds) {
     boolean cut = false;
     for (Place place : house.places.values()) {
@@ -163,25 +169,28 @@ final class Moment {
       }
       takings.sort((a, b) -> Double.compare(b.elevation(), a.elevation()));
       double there = place.volume + arriving * seconds;
-      for (Taking taking : takings) {
-        double wanted = taking.wanted(flows) * seconds;
-        double above = Math.max(0, there - place.volumeAt(taking.elevation()));
+      for (int i = 0; i < takings.size(); ) {
+        double elevation = takings.get(i).elevation();
+        List<Taking> alike = takings.stream().filter(t -> t.elevation() == elevation).toList();
+        double wanted = alike.stream().mapToDouble(t -> t.wanted(flows)).sum() * seconds;
+        double above = Math.max(0, there - place.volumeAt(elevation));
         if (wanted > above * (1 + 1e-12)) {
           cut = true;
-          taking.limit(above / seconds, wayLimits, house.pipes);
-          losePrime(taking, above / wanted);
+          alike.forEach(t -> t.limit(above / wanted * t.wanted(flows), wayLimits, house.pipes));
+          alike.forEach(t -> suckAir(t, above / wanted));
         }
         there -= Math.min(wanted, above);
+        i += alike.size();
       }
     }
     return cut;
   }
 
-  private void losePrime(Taking taking, double share) {
+  private void suckAir(Taking taking, double share) {
     if (!taking.isWay() && share < 0.999) {
       for (Fixture fixture : house.pipes.get(taking.index()).whole.fixtures) {
-        if (fixture instanceof Fixture.Pump pump && pump.lifts()) {
-          pump.lostPrime |= !pump.primesAgain;
+        if (fixture instanceof Fixture.Pump pump && pump.lifts() && !pump.primesAgain) {
+          suckingAir.add(pump);
         }
       }
     }

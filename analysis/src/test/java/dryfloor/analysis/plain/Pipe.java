@@ -12,8 +12,28 @@ final class Pipe {
   private static final double NO_LEG = 1e-7;
   private static final double BARE = 1e-3;
 
-  /** An end: what is there, and how high the opening is. */
-  record End(Node node, double elevation) {
+  /**
+   * Widest bore that holds water over an open lower end with air under it: 1.84 times the capillary
+   * length of 2.7 mm to either side (stability of a meniscus after Rayleigh and Taylor, from
+   * memory).
+   */
+  private static final double HANGS_IN = 0.01;
+
+  /**
+   * An end: what is there, and how high the opening is.
+   *
+   * @param loose whether it came loose, so that it is shaken
+   */
+  record End(Node node, double elevation, boolean loose) {
+
+    End(Node node, double elevation) {
+      this(node, elevation, false);
+    }
+
+    /** Where the pipe goes on beyond a hole in it: there is no mouth that water has to enter. */
+    boolean isAtLeak() {
+      return node instanceof Tee tee && !tee.holes.isEmpty();
+    }
 
     double level() {
       return node.level();
@@ -106,9 +126,18 @@ final class Pipe {
         whole.roughness,
         whole.k * share + 1,
         whole.fixtures.stream()
-            .filter(f -> f.along >= first && (f.along < last || last >= legB.last()))
+            .filter(f -> isOn(Math.clamp(f.along, legA.first(), legB.last()), first, last))
             .toList(),
         whole.viscosity);
+  }
+
+  /** What sits just at the crest is on the leg beyond it, unless there is none. */
+  private boolean isOn(double along, double first, double last) {
+    return along >= first && (along < last || last >= legB.last());
+  }
+
+  boolean has(String fixture) {
+    return whole.fixtures.stream().anyMatch(f -> f.id.equals(fixture));
   }
 
   // Water.
@@ -119,6 +148,11 @@ final class Pipe {
 
   private double missing() {
     return legA.volume() + legB.volume() - inA - inB;
+  }
+
+  /** Whether its pump, running or not, has filled it up to here and something shut holds that. */
+  boolean holdsWhatItsPumpLifted() {
+    return up.fixtures.stream().anyMatch(Fixture.Pump.class::isInstance) && !isClear(up, -1);
   }
 
   /** Fills the columns with what belongs there when nothing moves. */
@@ -192,13 +226,19 @@ final class Pipe {
         over = Math.max(0, up.flow(from.head() - crest));
       }
     } else if (from.head() > crest) {
-      over =
-          Math.clamp(
-              whole.flow(from.head() - to.head()), 0, free * Laws.lip(from.head() - crest, bore));
+      over = Math.clamp(whole.flow(from.head() - to.head()), 0, free * mouth(from, legA, legB));
     } else if (to.head() > crest) {
-      over =
-          -Math.clamp(-whole.flow(from.head() - to.head()), 0, Laws.lip(to.head() - crest, bore));
+      over = -Math.clamp(-whole.flow(from.head() - to.head()), 0, mouth(to, legB, legA));
     }
+  }
+
+  /**
+   * The most that goes over the crest from an end: as over the lip of a mouth (m³/s). Where the
+   * pipe only goes on beyond a leak, and lies level, there is no lip to fall over.
+   */
+  private double mouth(End end, Profile leg, Profile beyond) {
+    boolean goesOn = end.isAtLeak() && leg.volume() < NO_LEG && beyond.isLevel();
+    return goesOn ? Double.POSITIVE_INFINITY : Laws.lip(end.head() - crest, bore);
   }
 
   private void columns(double seconds) {
@@ -295,9 +335,19 @@ final class Pipe {
     boolean fallsOut =
         Math.abs(flow) <= NO_FLOW
             && !whole.pumps()
-            && ((to.isUncovered() && crest > to.elevation() + 1e-3 && isClear(down, 1))
-                || (from.isUncovered() && crest > from.elevation() + 1e-3 && isClear(up, -1)));
+            && (fallsOutOf(to, isClear(down, 1)) || fallsOutOf(from, isClear(up, -1)));
     return sucksAtFirst || sucksAtSecond || fallsOut || airAtHole(flow) || columnParts(flow);
+  }
+
+  /**
+   * What hangs below the crest in an open end falls out where nothing shut holds it; in a thin hose
+   * it goes on hanging, unless that came loose and is shaken.
+   */
+  private boolean fallsOutOf(End end, boolean clear) {
+    return end.isUncovered()
+        && crest > end.elevation() + 1e-3
+        && clear
+        && (bore > HANGS_IN || end.loose());
   }
 
   private static boolean isClear(Stretch stretch, int direction) {

@@ -18,11 +18,13 @@ final class PlainAnswer {
   private final Map<String, Double> caught = new TreeMap<>();
 
   private final House house;
+  private final Water water;
   private double beyond;
   private Flows last;
 
-  PlainAnswer(House house) {
+  PlainAnswer(House house, Water water) {
     this.house = house;
+    this.water = water;
     this.last = new Flows(house.pipes.size(), house.ways.size(), 0, house.holes().size());
   }
 
@@ -38,6 +40,9 @@ final class PlainAnswer {
     for (int i = 0; i < house.ways.size(); i++) {
       Way way = house.ways.get(i);
       moved(way.from(), way.to(), flows.way[i] * seconds);
+    }
+    for (int i = 0; i < flows.filling.length; i++) {
+      arrive(water.held.get(i).other(flows.filling[i]), -flows.filling[i] * seconds);
     }
     List<House.Hole> holes = house.holes();
     for (int i = 0; i < holes.size(); i++) {

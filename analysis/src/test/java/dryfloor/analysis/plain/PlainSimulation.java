@@ -18,6 +18,9 @@ final class PlainSimulation {
   private static final double MOVES = 1e-3;
   private static final double WRONG = 1e-5;
 
+  /** As near to a switch it may move so far that the switch acts in the right second (m). */
+  private static final double AT_A_SWITCH = 1e-6;
+
   /** A level slower than this stands still: a tenth of a millimetre an hour (m/s). */
   private static final double STILL = 1e-4 / 3600;
 
@@ -62,7 +65,7 @@ final class PlainSimulation {
     this.away = house.drawing.conditions().away() * longer;
     this.water = new Water(house);
     this.moment = new Moment(house, water);
-    this.answer = new PlainAnswer(house);
+    this.answer = new PlainAnswer(house, water);
     addMarks();
   }
 
@@ -112,6 +115,7 @@ final class PlainSimulation {
     double next = Math.min(house.switching.nextMoment(time), away);
     double seconds = Math.min(step, next - time);
     double[] start = water.state();
+    moment.suckingAir.clear();
     Flows first = moment.flows(seconds);
     water.move(first, seconds);
     double[] once = water.state();
@@ -133,7 +137,8 @@ final class PlainSimulation {
       i++;
     }
     double excess = Math.max(wrong, moved);
-    if (excess > 1.5 && seconds > SHORTEST) {
+    boolean losesPrime = !moment.suckingAir.isEmpty();
+    if ((excess > 1.5 || losesPrime) && seconds > SHORTEST) {
       water.restore(start);
       step = Math.max(SHORTEST, seconds / 2);
       return;
@@ -142,6 +147,7 @@ final class PlainSimulation {
     water.move(both, seconds);
     answer.count(both, seconds);
     time += seconds;
+    moment.suckingAir.forEach(pump -> pump.lostPrime = true);
     watchStillness();
     watchSwings();
     pour(time - seconds, time);
@@ -158,31 +164,43 @@ final class PlainSimulation {
     atRest = time - stillSince > STILL_FOR && Double.isInfinite(house.switching.nextMoment(time));
   }
 
-  /** How far its level may move in a step: little where something is about to happen (m). */
+  /**
+   * How far its level may move in a step (m): little where something is about to happen, because
+   * what a pump that comes and goes all day moves too much each time adds up.
+   */
   private double mayMove(Place place) {
     double level = place.level();
-    boolean atAMark =
-        marks.stream()
-            .anyMatch(m -> m.place() == place && Math.abs(level - m.elevation()) < 2 * MOVES);
-    return atAMark ? MOVES / 20 : MOVES;
+    double most = MOVES;
+    for (Mark mark : marks) {
+      double away = Math.abs(level - mark.elevation());
+      if (mark.place() == place && away < 2 * MOVES) {
+        most = Math.min(most, Math.clamp(away / 2, mark.least(), MOVES / 20));
+      }
+    }
+    return most;
   }
 
-  /** A level at which a hole is bared or a switch acts. */
-  private record Mark(Node place, double elevation) {}
+  /**
+   * A level at which a hole is bared or a switch acts.
+   *
+   * @param least that the level may always move near it (m)
+   */
+  private record Mark(Node place, double elevation, double least) {}
 
   private void addMarks() {
     for (Pipe pipe : house.pipes) {
-      pipe.holes.forEach(hole -> marks.add(new Mark(hole.coveredBy(), hole.elevation())));
+      pipe.holes.forEach(
+          hole -> marks.add(new Mark(hole.coveredBy(), hole.elevation(), MOVES / 20)));
     }
     for (Control control : house.drawing.controls()) {
       switch (control) {
         case Control.LevelSwitch level -> {
-          marks.add(new Mark(house.place(level.vessel()), level.lower()));
-          marks.add(new Mark(house.place(level.vessel()), level.upper()));
+          marks.add(new Mark(house.place(level.vessel()), level.lower(), AT_A_SWITCH));
+          marks.add(new Mark(house.place(level.vessel()), level.upper(), AT_A_SWITCH));
         }
         case Control.LeakSensor sensor -> {
           Place place = house.place(sensor.in());
-          marks.add(new Mark(place, place.bottom + sensor.depth()));
+          marks.add(new Mark(place, place.bottom + sensor.depth(), AT_A_SWITCH));
         }
         case Control.Timer timer -> {}
         case Control.HandSwitch hand -> {}

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Makes pipes of runs: whole, in two where they have come apart, and with a tee at a leak. */
 final class Plumbing {
@@ -20,6 +21,9 @@ final class Plumbing {
   private static final double SHARP_ENTRANCE = 0.5;
 
   private static final double EXIT = 1;
+
+  /** Area of a hole over area of the bore from which on air surely comes in by it. */
+  private static final double BREAKS_A_SIPHON = 0.12 * 0.12;
 
   private final House house;
 
@@ -58,22 +62,46 @@ final class Plumbing {
     List<Fixture> fixtures = fixtures(run);
     if (parted.isPresent()) {
       Effect.RunParted at = parted.get();
-      Pipe.End open = new Pipe.End(house.place(at.landing()), at.elevation());
+      Pipe.End open = new Pipe.End(house.place(at.landing()), at.elevation(), true);
+      List<Fixture> before = before(run, fixtures, at.along(), at.partsBefore());
       List<Profile.Point> all = with(points, at.along(), at.elevation());
-      add(run, from, open, all, 0, at.along(), fixtures, false);
-      add(run, open, to, all, at.along(), run.length(), fixtures, false);
+      add(run, from, open, all, 0, at.along(), before, false);
+      add(run, open, to, all, at.along(), run.length(), without(fixtures, before), false);
     } else if (leaks.isPresent()) {
       Effect.RunLeaks at = leaks.get();
       Tee tee = new Tee(run.id() + " leak", at.elevation());
-      tee.holes.add(new Tee.TeeHole(at.area(), at.elevation(), house.place(at.landing())));
+      boolean letsAirIn = at.area() >= BREAKS_A_SIPHON * run.boreArea() * (1 - 1e-9);
+      tee.holes.add(
+          new Tee.TeeHole(at.area(), at.elevation(), letsAirIn, house.place(at.landing())));
       house.tees.put(tee.id, tee);
       Pipe.End open = new Pipe.End(tee, at.elevation());
+      List<Fixture> before = before(run, fixtures, at.along(), at.partsBefore());
       List<Profile.Point> all = with(points, at.along(), at.elevation());
-      add(run, from, open, all, 0, at.along(), fixtures, false);
-      add(run, open, to, all, at.along(), run.length(), fixtures, at.blockedBeyond());
+      List<Fixture> beyond = without(fixtures, before);
+      add(run, from, open, all, 0, at.along(), before, false);
+      add(run, open, to, all, at.along(), run.length(), beyond, at.blockedBeyond());
     } else {
       add(run, from, to, points, 0, run.length(), fixtures, false);
     }
+  }
+
+  /** What sits before a place where a run gives way; just there, it stays with the second piece. */
+  private static List<Fixture> before(
+      Run run, List<Fixture> fixtures, double along, OptionalInt partsBefore) {
+    if (partsBefore.isEmpty()) {
+      return fixtures.stream().filter(fixture -> fixture.along < along).toList();
+    }
+    List<String> beyond =
+        run.parts().stream()
+            .sorted(Comparator.comparingDouble(Part::along))
+            .skip(partsBefore.getAsInt())
+            .map(Part::id)
+            .toList();
+    return fixtures.stream().filter(fixture -> !beyond.contains(fixture.id)).toList();
+  }
+
+  private static List<Fixture> without(List<Fixture> fixtures, List<Fixture> those) {
+    return fixtures.stream().filter(fixture -> !those.contains(fixture)).toList();
   }
 
   private static List<Profile.Point> with(
@@ -88,7 +116,7 @@ final class Plumbing {
   private Pipe.End end(Run run, RunEnd drawn, Failure.End which) {
     for (Effect.EndMoved moved : house.effects(Effect.EndMoved.class)) {
       if (moved.run().equals(run.id()) && moved.end() == which) {
-        return new Pipe.End(house.place(moved.landing()), moved.elevation());
+        return new Pipe.End(house.place(moved.landing()), moved.elevation(), true);
       }
     }
     return switch (drawn) {
@@ -136,8 +164,8 @@ final class Plumbing {
             run.bore(),
             length,
             run.roughness(),
-            losses(run, from, to, length / run.length()),
-            fixtures.stream().filter(f -> isIn(f.along, first, last, run)).toList(),
+            losses(run, from, to, first, last),
+            fixtures,
             house.viscosity);
     List<Pipe.AirHole> holes =
         run.parts().stream()
@@ -189,10 +217,14 @@ final class Plumbing {
     boolean heldShut =
         house.effects(Effect.SiphonBreakHeldShut.class).stream()
             .anyMatch(e -> e.siphonBreak().equals(hole.id()));
-    return !heldShut && area >= 0.12 * 0.12 / 4 * run.boreArea() * (1 - 1e-9);
+    return !heldShut && area >= BREAKS_A_SIPHON / 4 * run.boreArea() * (1 - 1e-9);
   }
 
-  private double losses(Run run, Pipe.End from, Pipe.End to, double share) {
+  /**
+   * A run that names an entrance or an exit names all that its drawn ends cost. Where it begins or
+   * ends at a tee it has no such end to name, nor where it came apart.
+   */
+  private double losses(Run run, Pipe.End from, Pipe.End to, double first, double last) {
     double k = run.extraLoss();
     double entrance = 0;
     double exit = 0;
@@ -206,10 +238,12 @@ final class Plumbing {
         k += loss;
       }
     }
-    k *= share;
+    k *= (last - first) / run.length();
     boolean named = entrance + exit > 0;
-    k += from.node() instanceof Place ? (named ? entrance : SHARP_ENTRANCE) : 0;
-    k += to.node() instanceof Place ? (named ? exit : EXIT) : 0;
+    boolean namedFirst = named && first <= 0 && !(run.from() instanceof RunEnd.AtJunction);
+    boolean namedLast = named && last >= run.length() && !(run.to() instanceof RunEnd.AtJunction);
+    k += from.node() instanceof Place ? (namedFirst ? entrance : SHARP_ENTRANCE) : 0;
+    k += to.node() instanceof Place ? (namedLast ? exit : EXIT) : 0;
     double free = free(run);
     return k + (free < 1 ? Math.pow(1 / (Laws.HOLE * free) - 1, 2) : 0);
   }

@@ -54,6 +54,11 @@ record Profile(List<Point> points, double boreArea) {
     return new Profile(List.copyOf(inside), boreArea);
   }
 
+  boolean isLevel() {
+    return points.stream().mapToDouble(Point::elevation).min().orElseThrow()
+        > crest().elevation() - 1e-6;
+  }
+
   double volume() {
     return (last() - first()) * boreArea;
   }

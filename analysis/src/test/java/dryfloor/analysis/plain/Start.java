@@ -22,19 +22,29 @@ final class Start {
     for (Pipe pipe : house.pipes) {
       boolean covered = pipe.from.level() > pipe.crest && pipe.to.level() > pipe.crest;
       pipe.full = covered || (!pipe.vented && (brings(pipe) || fed.contains(pipe)));
+      pipe.full |= !pipe.vented && !pipe.blocked && isShutByItsPump(pipe);
     }
     for (int i = 0; i < 5; i++) {
       house.tees.values().forEach(tee -> tee.balance(1));
       house.pipes.forEach(Pipe::standStill);
     }
+    house.pipes.stream()
+        .filter(pipe -> !pipe.full && !pipe.vented && pipe.holdsWhatItsPumpLifted())
+        .forEach(pipe -> pipe.inA = pipe.legA.volume());
     for (Held device : water.held) {
-      device.inside = device.pipe.whole.pumps() ? device.capacity : 0;
+      device.inside = device.isFed() ? device.capacity : 0;
     }
   }
 
   /** Whether water comes through it: one that draws from below the surface, or has a pump. */
   private static boolean brings(Pipe pipe) {
     return pipe.whole.pumps() || pipe.from.level() > pipe.crest + pipe.bore;
+  }
+
+  /** Whether a pump that is shut while it stands still has filled it before. */
+  private static boolean isShutByItsPump(Pipe pipe) {
+    return pipe.whole.fixtures.stream()
+        .anyMatch(f -> f instanceof Fixture.Pump && f.blocksForward() && f.blocksBackward());
   }
 
   /** Pipes that begin at a tee which others bring water to, one after another. */

@@ -13,7 +13,7 @@ final class Tee extends Node {
   private double shareOfHoles = 1;
 
   /** A hole in the pipe just here. */
-  record TeeHole(double area, double elevation, Place landing) {
+  record TeeHole(double area, double elevation, boolean letsAirIn, Place landing) {
 
     double flow(double head) {
       double inside = Math.max(0, head - elevation);
@@ -36,7 +36,7 @@ final class Tee extends Node {
   /** Whether air stands at it, so that it is a small pool and no full pipe. */
   boolean isOpen() {
     return pipes.stream().anyMatch(pipe -> pipe.bringsAirTo(this))
-        || holes.stream().anyMatch(hole -> head < hole.elevation() && hole.area() > 1e-5);
+        || holes.stream().anyMatch(hole -> head < hole.elevation() && hole.letsAirIn());
   }
 
   /** Where no water moves at all, the air at a hole says what the head is. */

@@ -1,9 +1,11 @@
 package dryfloor.analysis.plain;
 
+import dryfloor.analysis.failure.Effect;
 import dryfloor.model.element.Run;
 import dryfloor.model.part.Part;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** All the water of a house: in its places, in its pipes and in devices that hold some. */
 final class Water {
@@ -16,13 +18,25 @@ final class Water {
     for (Run run : house.drawing.runs()) {
       for (Part part : run.parts()) {
         if (part instanceof Part.Device device && device.holds() > 0) {
-          house.pipes.stream()
-              .filter(pipe -> pipe.run.equals(run.id()))
-              .findFirst()
-              .ifPresent(pipe -> held.add(new Held(pipe, device.holds())));
+          held.add(held(run, device));
         }
       }
     }
+  }
+
+  private Held held(Run run, Part.Device device) {
+    List<Pipe> pieces = house.pipes.stream().filter(pipe -> pipe.run.equals(run.id())).toList();
+    Pipe around = pieces.stream().filter(pipe -> pipe.has(device.id())).findFirst().orElseThrow();
+    boolean hasComeApart =
+        house.effects(Effect.RunParted.class).stream().anyMatch(e -> e.run().equals(run.id()));
+    List<Pipe> joined = hasComeApart ? List.of(around) : pieces;
+    Optional<Fixture.Pump> pump =
+        joined.stream()
+            .flatMap(pipe -> pipe.whole.fixtures.stream())
+            .filter(Fixture.Pump.class::isInstance)
+            .map(Fixture.Pump.class::cast)
+            .findFirst();
+    return new Held(around, device.holds(), joined.getFirst().from.node(), pump);
   }
 
   /** Lets flows go on for some seconds. */
@@ -42,9 +56,7 @@ final class Water {
     for (int i = 0; i < held.size(); i++) {
       Held device = held.get(i);
       device.inside += flows.filling[i] * seconds;
-      take(
-          flows.filling[i] > 0 ? device.pipe.to.node() : device.pipe.from.node(),
-          flows.filling[i] * seconds);
+      take(device.other(flows.filling[i]), flows.filling[i] * seconds);
     }
     List<House.Hole> holes = house.holes();
     for (int i = 0; i < holes.size(); i++) {
