@@ -181,10 +181,10 @@ final class Pipe {
       columns(seconds);
     }
     if (flowFrom > mostFromFirst) {
-      cutTo(mostFromFirst / flowFrom);
+      cutAt(from.node(), mostFromFirst / flowFrom);
     }
     if (-flowTo > mostFromSecond) {
-      cutTo(mostFromSecond / -flowTo);
+      cutAt(to.node(), mostFromSecond / -flowTo);
     }
   }
 
@@ -269,6 +269,20 @@ final class Pipe {
   /** What comes out at a tee (m³/s). */
   double arriving(Tee tee) {
     return (to.node() == tee ? flowTo : 0) - (from.node() == tee ? flowFrom : 0);
+  }
+
+  /** Lets only a share pass at an end; what falls beyond a crest with air at it goes on falling. */
+  void cutAt(Node end, double share) {
+    double passing = end == from.node() ? flowFrom : flowTo;
+    if (full || from.node() == to.node()) {
+      cutTo(share);
+      return;
+    }
+    double less = over * passing > 0 ? over * (1 - share) : 0;
+    double kept = passing * (1 - share);
+    over -= less;
+    flowFrom -= end == from.node() ? kept : less;
+    flowTo -= end == from.node() ? less : kept;
   }
 
   void cutTo(double share) {
