@@ -77,8 +77,7 @@ final class TeePool {
     int slot = over ? pipe.farColumnSlot(side) : pipe.ownColumnSlot(side);
     double top = network.tees().get(tee).elevation() + network.tees().get(tee).bore();
     int column = pipe.leg(leg).column();
-    double holds =
-        network.places().get(column).table().volume(Math.min(top, pipe.crest()));
+    double holds = network.places().get(column).table().volume(Math.min(top, pipe.crest()));
     double room = Math.min(holds, pipe.leg(leg).volume()) - state.volumes[column];
     if (room > 0 && (!over || top > pipe.crest())) {
       takers.add(new Taker(slot, room));

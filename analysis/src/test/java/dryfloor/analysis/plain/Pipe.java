@@ -226,18 +226,20 @@ final class Pipe {
         over = Math.max(0, up.flow(from.head() - crest));
       }
     } else if (from.head() > crest) {
-      over = Math.clamp(whole.flow(from.head() - to.head()), 0, free * mouth(from, legA, legB));
+      over = Math.clamp(whole.flow(from.head() - to.head()), 0, free * mouth(from, legA, legB, to));
     } else if (to.head() > crest) {
-      over = -Math.clamp(-whole.flow(from.head() - to.head()), 0, mouth(to, legB, legA));
+      over = -Math.clamp(-whole.flow(from.head() - to.head()), 0, mouth(to, legB, legA, from));
     }
   }
 
   /**
    * The most that goes over the crest from an end: as over the lip of a mouth (m³/s). Where the
-   * pipe only goes on beyond a leak, and lies level, there is no lip to fall over.
+   * pipe only goes on beyond a leak, and lies level, there is no lip to fall over but at its end,
+   * where that is in the open.
    */
-  private double mouth(End end, Profile leg, Profile beyond) {
-    boolean goesOn = end.isAtLeak() && leg.volume() < NO_LEG && beyond.isLevel();
+  private double mouth(End end, Profile leg, Profile beyond, End far) {
+    boolean goesOn =
+        end.isAtLeak() && leg.volume() < NO_LEG && beyond.isLevel() && !far.isUncovered();
     return goesOn ? Double.POSITIVE_INFINITY : Laws.lip(end.head() - crest, bore);
   }
 

@@ -97,9 +97,13 @@ final class Tee extends Node {
         throughHoles + pipes.stream().mapToDouble(pipe -> Math.max(0, -pipe.arriving(this))).sum();
     if (out > in) {
       shareOfHoles *= in / out;
-      pipes.stream().filter(pipe -> pipe.arriving(this) < 0).forEach(pipe -> pipe.cutAt(this, in / out));
+      pipes.stream()
+          .filter(pipe -> pipe.arriving(this) < 0)
+          .forEach(pipe -> pipe.cutAt(this, in / out));
     } else if (in > out) {
-      pipes.stream().filter(pipe -> pipe.arriving(this) > 0).forEach(pipe -> pipe.cutAt(this, out / in));
+      pipes.stream()
+          .filter(pipe -> pipe.arriving(this) > 0)
+          .forEach(pipe -> pipe.cutAt(this, out / in));
     }
     return Math.abs(in - out);
   }
