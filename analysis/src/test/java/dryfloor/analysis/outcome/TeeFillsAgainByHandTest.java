@@ -29,7 +29,7 @@ class TeeFillsAgainByHandTest {
         .circuit("main")
         .vessel("upper", box(1, 0.5, 0.5), v -> v.in("room").raised(1).level(0.3))
         .vessel("lower", box(0.5, 0.4, 0.6), v -> v.in("room").level(0.4))
-        .weir("edge", "upper", "lower", 1.3, 0.3)
+        .weir("edge", "upper", "lower", 0.3, 0.3)
         .junction("tee", 2)
         .run(
             "riser",
@@ -38,7 +38,7 @@ class TeeFillsAgainByHandTest {
                     .toJunction("tee")
                     .bore(0.04)
                     .length(2.5)
-                    .pump("pump", 0.2, "main", 0, 4, 0.001, 3, 0.002, 0))
+                    .pump("pump", 0.2, "main", 0, 4, 0.5, 3, 1, 0))
         .run("left", r -> r.fromJunction("tee").to("upper", 0.4).bore(0.02).length(1))
         .run("right", r -> r.fromJunction("tee").to("upper", 0.45).bore(0.02).length(1))
         .draw();
