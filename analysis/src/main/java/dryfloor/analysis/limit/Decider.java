@@ -8,6 +8,22 @@ public sealed interface Decider {
   /** A floor gets wet after this failure. */
   record FloorWet(Failure failure) implements Decider {}
 
+  /**
+   * A vessel that animals live in loses its water after this failure.
+   *
+   * @param vessel id
+   * @param share of the water of normal operation that it ends with
+   */
+  record WaterLost(Failure failure, String vessel, double share) implements Decider {}
+
+  /**
+   * A vessel that animals live in ends too fresh or too salty after this failure.
+   *
+   * @param vessel id
+   * @param salinity that it ends with (g/kg)
+   */
+  record SalinityOut(Failure failure, String vessel, double salinity) implements Decider {}
+
   /** This failure has no answer there, which never counts as dry. */
   record NoAnswer(Failure failure, String reason) implements Decider {}
 

@@ -10,11 +10,13 @@ import java.util.List;
  * The limits of one installation.
  *
  * @param today every failure as drawn
+ * @param bounds what no failure may do
  * @param answers one for each property that was asked about, in the order of the drawing
- * @param remedies what mends the failures that wet a floor today or have no answer, worst failure
- *     first, and for each the least change first
+ * @param remedies what mends the failures that do today what none may or have no answer, worst
+ *     failure first, and for each the least change first
  */
-public record LimitResult(SweepResult today, List<LimitAnswer> answers, List<Remedy> remedies) {
+public record LimitResult(
+    SweepResult today, Bounds bounds, List<LimitAnswer> answers, List<Remedy> remedies) {
 
   public LimitResult {
     answers = List.copyOf(answers);
@@ -54,10 +56,11 @@ public record LimitResult(SweepResult today, List<LimitAnswer> answers, List<Rem
     return remedies.stream().filter(remedy -> remedy.failure().equals(failure)).toList();
   }
 
-  /** The failures that wet a floor today or have no answer, worst first. */
+  /** The failures that do today what none may or have no answer, worst first. */
   public List<Failure> wrongToday() {
+    Today both = new Today(today, bounds);
     return today.worstFirst().stream()
-        .filter(result -> LimitSearch.isWrong(result))
+        .filter(result -> both.isWrong(result, today.installation()))
         .map(FailureResult::failure)
         .toList();
   }

@@ -3,9 +3,7 @@ package dryfloor.analysis.limit;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.sweep.FailureResult;
-import dryfloor.analysis.sweep.SweepResult;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -40,11 +38,11 @@ final class LimitSearch {
   private final Choices choices;
   private final Property property;
   private final Scale scale;
-  private final SweepResult today;
+  private final Today today;
   private final BooleanSupplier cancelled;
   private final Map<Integer, Trial> trials = new TreeMap<>();
 
-  LimitSearch(Choices choices, Property property, SweepResult today, BooleanSupplier cancelled) {
+  LimitSearch(Choices choices, Property property, Today today, BooleanSupplier cancelled) {
     this.choices = choices;
     this.property = property;
     this.scale = choices.scale(property);
@@ -53,7 +51,7 @@ final class LimitSearch {
   }
 
   LimitAnswer search() {
-    Set<Failure> wrong = new LinkedHashSet<>(wrongToday().toList());
+    Set<Failure> wrong = new LinkedHashSet<>(today.wrong().toList());
     Set<Failure> deciding = new LinkedHashSet<>(likely());
     NavigableSet<Integer> looked = firstLook();
     while (true) {
@@ -84,7 +82,7 @@ final class LimitSearch {
    */
   Optional<Trial> highest() {
     Set<Failure> deciding = new LinkedHashSet<>(likely());
-    List<Failure> wrong = wrongToday().toList();
+    List<Failure> wrong = today.wrong().toList();
     NavigableSet<Integer> looked = firstLook().tailSet(scale.below(), true);
     while (true) {
       Optional<SafeRange> here = scale.todayIn(ranges(looked, deciding));
@@ -115,7 +113,7 @@ final class LimitSearch {
 
   private Trial at(int step) {
     return trials.computeIfAbsent(
-        step, value -> Trial.of(choices, property, scale.value(value), today.normal(), cancelled));
+        step, value -> Trial.of(choices, property, scale.value(value), today, cancelled));
   }
 
   // Where to look, and for what.
@@ -132,25 +130,12 @@ final class LimitSearch {
     return steps;
   }
 
-  private Stream<Failure> wrongToday() {
-    return today.results().stream().filter(LimitSearch::isWrong).map(FailureResult::failure);
-  }
-
-  /** Whether a floor gets wet or nobody knows. */
-  static boolean isWrong(FailureResult result) {
-    return switch (result) {
-      case FailureResult.Answered answered -> answered.outcome().verdict() == Verdict.WET;
-      case FailureResult.Unanswered unanswered -> true;
-      case FailureResult.Skipped skipped -> false;
-    };
-  }
-
   /** Of what leaves floors dry today: all about power, and what comes closest to a rim. */
   private List<Failure> likely() {
     List<Failure> likely = new ArrayList<>();
     List<FailureResult.Answered> dry =
-        today.results().stream()
-            .filter(result -> !isWrong(result))
+        today.results().results().stream()
+            .filter(result -> !today.isWrong(result, today.installation()))
             .filter(FailureResult.Answered.class::isInstance)
             .map(FailureResult.Answered.class::cast)
             .toList();

@@ -29,11 +29,11 @@ public final class Limits {
   private static final int NUMBERS = 4;
 
   private final Choices choices;
-  private final SweepResult today;
+  private final Today today;
   private final Progress progress;
 
-  private Limits(Installation installation, SweepResult today, Progress progress) {
-    this.choices = new Choices(installation);
+  private Limits(Today today, Progress progress) {
+    this.choices = new Choices(today.installation());
     this.today = today;
     this.progress = progress;
   }
@@ -47,24 +47,31 @@ public final class Limits {
    * Finds the limits of these properties, and what mends the failures that wet a floor today: the
    * numbers among them, and where all properties are asked about also what may be added.
    *
+   * @param bounds what no failure may do; one that does it today already is not held against a
+   *     value
    * @param threads to use; the answers do not depend on it
    * @param progress told of failures first, then of properties
    * @throws BaselineProblem if the installation spills or never settles when all is well
    * @throws CancellationException if {@code progress} ended it before normal operation had settled
    */
   public static LimitResult of(
-      Installation installation, List<Property> properties, int threads, Progress progress)
+      Installation installation,
+      List<Property> properties,
+      Bounds bounds,
+      int threads,
+      Progress progress)
       throws BaselineProblem {
     Inquiry inquiry = Inquiry.of(installation, progress::cancelled);
-    SweepResult today = Sweep.everyFailure(inquiry, threads, progress);
-    Limits limits = new Limits(installation, today, progress);
-    LimitResult found = new LimitResult(today, of(today, properties, threads, progress), List.of());
+    Today today = new Today(Sweep.everyFailure(inquiry, threads, progress), bounds);
+    Limits limits = new Limits(today, progress);
+    LimitResult found = limits.found(limits.answers(properties, threads), List.of());
     boolean whole = properties.containsAll(limits.choices.all());
-    return new LimitResult(today, found.answers(), limits.remedies(found, whole, threads));
+    return limits.found(found.answers(), limits.remedies(found, whole, threads));
   }
 
   /**
-   * Finds the limits of these properties of a drawing whose failures are answered, and no more.
+   * Finds the limits of these properties of a drawing whose failures are answered, and no more:
+   * within them floors stay dry.
    *
    * @param threads to use; the answers do not depend on it
    * @param progress told of properties
@@ -72,34 +79,40 @@ public final class Limits {
    */
   public static List<LimitAnswer> of(
       SweepResult today, List<Property> properties, int threads, Progress progress) {
-    Limits limits = new Limits(today.installation(), today, progress);
+    return new Limits(new Today(today, Bounds.DRY_FLOORS), progress).answers(properties, threads);
+  }
+
+  private LimitResult found(List<LimitAnswer> answers, List<Remedy> remedies) {
+    return new LimitResult(today.results(), today.bounds(), answers, remedies);
+  }
+
+  private List<LimitAnswer> answers(List<Property> properties, int threads) {
     LimitAnswer[] answers = new LimitAnswer[properties.size()];
-    Team.share(
-        answers.length, threads, progress, i -> answers[i] = limits.answer(properties.get(i)));
+    Team.share(answers.length, threads, progress, i -> answers[i] = answer(properties.get(i)));
     return IntStream.range(0, answers.length)
         .mapToObj(
-            i ->
-                Optional.ofNullable(answers[i])
-                    .orElseGet(() -> limits.cancelled(properties.get(i))))
+            i -> Optional.ofNullable(answers[i]).orElseGet(() -> cancelled(properties.get(i))))
         .toList();
   }
 
   /**
    * Finds everything that mends one failure, and no limits.
    *
+   * @param bounds what no failure may do
    * @param threads to use; the answers do not depend on it
    * @param progress told of failures first, then of changes
    * @throws BaselineProblem if the installation spills or never settles when all is well
    * @throws CancellationException if {@code progress} ended it
    */
   public static LimitResult mends(
-      Installation installation, Failure failure, int threads, Progress progress)
+      Installation installation, Failure failure, Bounds bounds, int threads, Progress progress)
       throws BaselineProblem {
-    SweepResult today = Sweep.everyFailure(installation, threads, progress);
-    return new LimitResult(today, List.of(), Mends.of(today, failure, threads, progress));
+    Today today = new Today(Sweep.everyFailure(installation, threads, progress), bounds);
+    return new Limits(today, progress)
+        .found(List.of(), Mends.of(today, failure, threads, progress));
   }
 
-  /** What was found to mend each failure that wets a floor today, and what may be added. */
+  /** What was found to mend each failure that does today what none may, and what may be added. */
   private List<Remedy> remedies(LimitResult limits, boolean additions, int threads) {
     try {
       return limits.wrongToday().stream()
@@ -129,7 +142,7 @@ public final class Limits {
    */
   public static Map<String, Double> highestRunningLevels(
       SweepResult today, int threads, Progress progress) {
-    Limits limits = new Limits(today.installation(), today, Progress.NONE);
+    Limits limits = new Limits(new Today(today, Bounds.DRY_FLOORS), Progress.NONE);
     List<Property.RunningLevel> levels =
         properties(today.installation()).stream()
             .filter(Property.RunningLevel.class::isInstance)
@@ -178,13 +191,13 @@ public final class Limits {
   }
 
   static Optional<LimitAnswer> held(
-      Choices choices, Property property, SweepResult today, BooleanSupplier cancelled) {
+      Choices choices, Property property, Today today, BooleanSupplier cancelled) {
     if (!(property instanceof Property.RunningLevel level)) {
       return Optional.empty();
     }
     Scale scale = choices.scale(property);
     double more = FILLED * scale.step();
-    Trial filled = Trial.of(choices, property, scale.today() + more, today.normal(), cancelled);
+    Trial filled = Trial.of(choices, property, scale.today() + more, today, cancelled);
     double settled = Trial.settled(level, today.normal());
     return filled
         .inquiry()

@@ -18,13 +18,13 @@ import java.util.function.Supplier;
 /** Finds single changes that mend a failure without harm elsewhere, the least first. */
 public final class Mends {
 
-  private final SweepResult today;
+  private final Today today;
   private final Failure failure;
   private final Choices choices;
   private final Proof proof;
   private final Progress progress;
 
-  private Mends(SweepResult today, Failure failure, Progress progress) {
+  private Mends(Today today, Failure failure, Progress progress) {
     this.today = today;
     this.failure = failure;
     this.progress = progress;
@@ -43,6 +43,11 @@ public final class Mends {
    */
   public static List<Remedy> of(
       SweepResult today, Failure failure, int threads, Progress progress) {
+    return of(new Today(today, Bounds.DRY_FLOORS), failure, threads, progress);
+  }
+
+  /** The same for a failure that does today what none may do. */
+  static List<Remedy> of(Today today, Failure failure, int threads, Progress progress) {
     Mends mends = new Mends(today, failure, progress);
     List<Supplier<Optional<Remedy>>> tasks = new ArrayList<>();
     mends.choices.all().forEach(property -> tasks.add(() -> mends.byMoving(property)));
@@ -57,7 +62,7 @@ public final class Mends {
    * @param additions whether to look for them
    */
   static List<Remedy> withAdditions(
-      SweepResult today,
+      Today today,
       Failure failure,
       List<SingleChange.Moved> found,
       boolean additions,
@@ -99,7 +104,7 @@ public final class Mends {
 
   private List<List<SingleChange>> ladders() {
     Optional<Outcome> outcome =
-        today.results().stream()
+        today.results().results().stream()
             .filter(result -> result.failure().equals(failure))
             .filter(FailureResult.Answered.class::isInstance)
             .map(result -> ((FailureResult.Answered) result).outcome())
@@ -123,6 +128,7 @@ public final class Mends {
   }
 
   private Remedy remedy(SingleChange change, SweepResult with) {
-    return new Remedy(failure, change, with.installation(), Costs.between(today, with, change));
+    return new Remedy(
+        failure, change, with.installation(), Costs.between(today.results(), with, change));
   }
 }

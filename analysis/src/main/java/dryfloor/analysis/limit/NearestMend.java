@@ -26,7 +26,7 @@ final class NearestMend {
   private final Choices choices;
   private final Property property;
   private final Scale scale;
-  private final SweepResult today;
+  private final Today today;
   private final Failure failure;
   private final Proof proof;
   private final BooleanSupplier cancelled;
@@ -39,7 +39,7 @@ final class NearestMend {
   NearestMend(
       Choices choices,
       Property property,
-      SweepResult today,
+      Today today,
       Failure failure,
       Proof proof,
       BooleanSupplier cancelled) {
@@ -107,7 +107,7 @@ final class NearestMend {
     return helping.computeIfAbsent(
         step,
         value ->
-            Trial.of(choices, property, scale.value(value), today.normal(), cancelled)
+            Trial.of(choices, property, scale.value(value), today, cancelled)
                 .firstWrong(List.of(failure))
                 .isEmpty());
   }

@@ -23,28 +23,24 @@ import java.util.stream.Collectors;
 
 /**
  * Tries whether a change mends a failure and breaks nothing: the drawing can be drawn, runs as it
- * did, the failure wets no floor, and no other does that does not today. What is likely to be wrong
- * is run first, and nothing more after the first that is.
+ * did, the failure does nothing that none may do, and no other does that does not today. What is
+ * likely to be wrong is run first, and nothing more after the first that is.
  */
 final class Proof {
 
-  private final SweepResult today;
+  private final Today today;
   private final Failure failure;
   private final Choices choices;
   private final BooleanSupplier cancelled;
   private final Set<String> wrong;
   private final Set<String> idle;
 
-  Proof(SweepResult today, Failure failure, Choices choices, BooleanSupplier cancelled) {
+  Proof(Today today, Failure failure, Choices choices, BooleanSupplier cancelled) {
     this.today = today;
     this.failure = failure;
     this.choices = choices;
     this.cancelled = cancelled;
-    this.wrong =
-        today.results().stream()
-            .filter(LimitSearch::isWrong)
-            .map(result -> FailureNames.id(result.failure()))
-            .collect(Collectors.toSet());
+    this.wrong = today.wrong().map(FailureNames::id).collect(Collectors.toSet());
     this.idle = idle(today.normal());
   }
 
@@ -84,7 +80,8 @@ final class Proof {
     Map<Failure, FailureResult> results = new HashMap<>();
     for (Failure next : likelyFirst(catalogue)) {
       FailureResult result = inquiry.answerUnlessSkipped(next);
-      if (LimitSearch.isWrong(result) && (next.equals(failure) || isRightToday(next))) {
+      if (today.isWrong(result, inquiry.installation())
+          && (next.equals(failure) || isRightToday(next))) {
         return Optional.empty();
       }
       results.put(next, result);
@@ -101,7 +98,7 @@ final class Proof {
   /** The failure itself, then what comes with the change, then all about power. */
   private List<Failure> likelyFirst(List<Failure> catalogue) {
     Set<Failure> known = new HashSet<>();
-    today.results().forEach(result -> known.add(result.failure()));
+    today.results().results().forEach(result -> known.add(result.failure()));
     List<Failure> order = new ArrayList<>();
     catalogue.stream().filter(failure::equals).forEach(order::add);
     catalogue.stream().filter(next -> !known.contains(next)).forEach(order::add);

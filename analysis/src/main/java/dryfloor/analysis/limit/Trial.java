@@ -4,9 +4,7 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Outcome;
-import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.sweep.BaselineProblem;
-import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
@@ -28,40 +26,45 @@ final class Trial {
   private final Optional<Inquiry> inquiry;
   private final Optional<Decider> unsound;
   private final List<Failure> failures;
+  private final Today today;
 
-  /** What is wrong after each failure that was asked about; nothing where floors stay dry. */
+  /** What is wrong after each failure that was asked about; nothing where all is as it may be. */
   private final Map<Failure, Optional<Decider>> known = new HashMap<>();
 
-  private Trial(Optional<Inquiry> inquiry, Optional<Decider> unsound, List<Failure> failures) {
+  private Trial(
+      Optional<Inquiry> inquiry, Optional<Decider> unsound, List<Failure> failures, Today today) {
     this.inquiry = inquiry;
     this.unsound = unsound;
     this.failures = failures;
+    this.today = today;
   }
 
   /**
    * Tries a value.
    *
-   * @param today normal operation with today's value
+   * @param today normal operation with today's value, and what no failure may do
    */
   static Trial of(
-      Choices choices, Property property, double value, Outcome today, BooleanSupplier cancelled) {
+      Choices choices, Property property, double value, Today today, BooleanSupplier cancelled) {
     Optional<String> fault = choices.fault(property, value);
     if (fault.isPresent()) {
       return new Trial(
-          Optional.empty(), Optional.of(new Decider.NotDrawable(fault.get())), List.of());
+          Optional.empty(), Optional.of(new Decider.NotDrawable(fault.get())), List.of(), today);
     }
     Installation drawing = choices.with(property, value);
     try {
       Inquiry inquiry = Inquiry.of(drawing, cancelled);
       return new Trial(
           Optional.of(inquiry),
-          filledUpAgain(choices, property, value, today, inquiry.normal()),
-          asked(drawing));
+          filledUpAgain(choices, property, value, today.normal(), inquiry.normal()),
+          asked(drawing),
+          today);
     } catch (BaselineProblem problem) {
       return new Trial(
           Optional.empty(),
           Optional.of(new Decider.NotSound(String.valueOf(problem.getMessage()))),
-          List.of());
+          List.of(),
+          today);
     }
   }
 
@@ -103,12 +106,12 @@ final class Trial {
     return failures;
   }
 
-  /** The first of these failures that does not leave all floors dry, and how. */
+  /** The first of these failures that does what none may do, and what that is. */
   Optional<Decider> firstWrong(Collection<Failure> among) {
     return unsound.or(() -> among.stream().flatMap(failure -> wrong(failure).stream()).findFirst());
   }
 
-  /** Those of these failures that do not leave all floors dry. */
+  /** Those of these failures that do what none may do. */
   List<Failure> wrongOnes(Collection<Failure> among) {
     return among.stream().filter(failure -> wrong(failure).isPresent()).toList();
   }
@@ -121,15 +124,7 @@ final class Trial {
     if (!failures.contains(failure)) {
       return Optional.empty();
     }
-    return switch (all.answerOnce(List.of(failure))) {
-      case FailureResult.Answered answered ->
-          answered.outcome().verdict() == Verdict.WET
-              ? Optional.of(new Decider.FloorWet(failure))
-              : Optional.empty();
-      case FailureResult.Unanswered unanswered ->
-          Optional.of(new Decider.NoAnswer(failure, unanswered.reason()));
-      case FailureResult.Skipped skipped -> Optional.empty();
-    };
+    return today.wrong(all.answerOnce(List.of(failure)), all.installation());
   }
 
   /** Where the water of a vessel settles in normal operation (elevation, m). */

@@ -138,7 +138,7 @@ final class FullPipe {
 
   /**
    * Water over an end that sucks (m); never a worry where none does, nor where a pump sucks that
-   * lifts: without water it holds what stands above it or lets it fall back.
+   * has lifted water over a crest: without more it holds that or lets it fall back.
    */
   double cover(int side) {
     return cover(side, through.driven);
@@ -152,10 +152,9 @@ final class FullPipe {
       return NEVER;
     }
     if (side == 0 && pumped) {
-      double left =
-          through.leftBeforeAirFollows(
-              field.head(through.ends[0]), field.head(through.ends[1]), field.levels);
-      return Math.min(left, NEVER);
+      return pipe.leg(0).negligible()
+          ? Math.min(through.leftBeforeAirFollows(field.head(through.ends[1]), field.levels), NEVER)
+          : NEVER;
     }
     Place place = network.places().get(end.place());
     return switch (place.kind()) {

@@ -180,9 +180,9 @@ final class PipeBranch extends Branch {
 
   /**
    * Water left over an opening at which a pump sucks before only air follows (m): infinite where
-   * none sucks, and where the water beyond a pump without water would not run on by itself.
+   * none sucks, and where what is in the pipe would not run on by itself with air at the opening.
    */
-  double leftBeforeAirFollows(double firstHead, double secondHead, double[] levels) {
+  double leftBeforeAirFollows(double secondHead, double[] levels) {
     if (!(inlet instanceof Inlet.Suction suction)) {
       return Double.POSITIVE_INFINITY;
     }
@@ -193,7 +193,7 @@ final class PipeBranch extends Branch {
     if (isShut(levels)) {
       return Double.POSITIVE_INFINITY;
     }
-    double head = direction * (firstHead - secondHead);
+    double head = direction * (suction.pump().elevation() - secondHead);
     suction.pump().dry().solve(head, movingLoss(levels, 0), following);
     return direction * following.flow > RUNS_ON ? left : Double.POSITIVE_INFINITY;
   }

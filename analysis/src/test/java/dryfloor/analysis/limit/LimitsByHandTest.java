@@ -12,9 +12,12 @@ import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.model.Installation;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -62,7 +65,9 @@ class LimitsByHandTest {
   private static LimitAnswer.Found limit(Installation house, Property property)
       throws BaselineProblem {
     return (LimitAnswer.Found)
-        Limits.of(house, List.of(property), 1, Progress.NONE).answers().getFirst();
+        Limits.of(house, List.of(property), Bounds.DRY_FLOORS, 1, Progress.NONE)
+            .answers()
+            .getFirst();
   }
 
   /**
@@ -121,7 +126,11 @@ class LimitsByHandTest {
   void theHighestSafeFillingOfTheChamberAndTheMarkOnItsGlass() throws BaselineProblem {
     LimitResult result =
         Limits.of(
-            house(0.4602, 0.29), List.of(new Property.RunningLevel("chamber")), 1, Progress.NONE);
+            house(0.4602, 0.29),
+            List.of(new Property.RunningLevel("chamber")),
+            Bounds.DRY_FLOORS,
+            1,
+            Progress.NONE);
 
     LimitAnswer.Found found = (LimitAnswer.Found) result.answers().getFirst();
     SafeRange range = found.today().orElseThrow();
@@ -134,11 +143,45 @@ class LimitsByHandTest {
         .containsExactly(Map.entry("chamber", found.mark().orElseThrow()));
   }
 
+  /**
+   *
+   *
+   * <pre>
+   * The display runs with V, some 779 L with what stands over its lip, and ends with 1260 b + 0.442 (L, m). A floor gets wet
+   * with the break below 446 mm; to keep 80 % of its water it must sit at
+   *   b = (0.8 V − 0.442)/1260                                             some 494.2 mm
+   * </pre>
+   */
+  @Test
+  void aSiphonBreakMustSitHigherWhereTheDisplayIsToKeepItsWater() throws BaselineProblem {
+    Bounds keeping = new Bounds(OptionalDouble.of(0.8), Optional.empty());
+    Property siphonBreak = new Property.SiphonBreakHeight("siphon-break");
+
+    LimitResult result =
+        Limits.of(house(0.5, 0.2919), List.of(siphonBreak), keeping, 1, Progress.NONE);
+
+    SafeRange range = ((LimitAnswer.Found) result.answers().getFirst()).today().orElseThrow();
+    double running = WaterAssert.vessel(result.today().normal(), "display").volumeAfter();
+    double byHand = (0.8 * running * 1000 - 0.442) / 1260;
+    assertThat(range.from() - DISPLAY).isBetween(byHand, byHand + 1.1e-3);
+    assertThat(range.below())
+        .isInstanceOfSatisfying(
+            Decider.WaterLost.class,
+            lost -> {
+              assertThat(lost.vessel()).isEqualTo("display");
+              assertThat(lost.share()).isBetween(0.798, 0.8);
+            });
+  }
+
   @Test
   void aLevelThatAnEdgeSetsIsNotFreeToChoose() throws BaselineProblem {
     LimitResult result =
         Limits.of(
-            house(0.5, 0.29), List.of(new Property.RunningLevel("display")), 1, Progress.NONE);
+            house(0.5, 0.29),
+            List.of(new Property.RunningLevel("display")),
+            Bounds.DRY_FLOORS,
+            1,
+            Progress.NONE);
 
     assertThat(result.answers()).hasOnlyElementsOfType(LimitAnswer.HeldByOthers.class);
   }
@@ -160,7 +203,8 @@ class LimitsByHandTest {
     assertThat(range.from()).isCloseTo(0.054, within(1e-9));
     Choices choices = new Choices(house);
 
-    Outcome today = Inquiry.of(house, () -> false).normal();
+    Outcome normal = Inquiry.of(house, () -> false).normal();
+    Today today = new Today(new SweepResult(house, normal, List.of()), Bounds.DRY_FLOORS);
     Trial at = Trial.of(choices, rim, range.from(), today, () -> false);
     Trial below = Trial.of(choices, rim, range.from() - 1e-3, today, () -> false);
 
@@ -202,7 +246,7 @@ class LimitsByHandTest {
           }
         };
 
-    LimitResult result = Limits.of(house(0.5, 0.29), properties, 1, afterTwo);
+    LimitResult result = Limits.of(house(0.5, 0.29), properties, Bounds.DRY_FLOORS, 1, afterTwo);
 
     assertThat(result.answers()).hasSize(properties.size());
     assertThat(result.answers().subList(2, properties.size()))

@@ -12,18 +12,27 @@ import dryfloor.analysis.installation.ReservoirInABund;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.model.Installation;
+import dryfloor.model.element.Vessel;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Limits of two installations whose float valve sticks open, worked out by hand. */
 class LimitsOfFillingByHandTest {
 
+  private static final double SHELF = 1.2;
   private static final Failure STUCK = new Failure.FloatValveStuckOpen("float");
 
   private static SafeRange range(Installation house, Property property) throws BaselineProblem {
+    return range(house, property, Bounds.DRY_FLOORS);
+  }
+
+  private static SafeRange range(Installation house, Property property, Bounds bounds)
+      throws BaselineProblem {
     LimitAnswer.Found found =
         (LimitAnswer.Found)
-            Limits.of(house, List.of(property), 1, Progress.NONE).answers().getFirst();
+            Limits.of(house, List.of(property), bounds, 1, Progress.NONE).answers().getFirst();
     return found.today().orElseThrow();
   }
 
@@ -40,17 +49,51 @@ class LimitsOfFillingByHandTest {
    */
   @Test
   void theHighestSafeLevelOfAReservoirAboveASump() throws BaselineProblem {
-    double shelf = 1.2;
+    SafeRange range =
+        range(toppedUpByGravity(Vessel.Role.SUMP, 0.35), new Property.RunningLevel("reservoir"));
+
+    assertThat(range.to() - SHELF).isCloseTo(0.417, within(1e-9));
+    assertThat(range.above()).isEqualTo(new Decider.FloorWet(STUCK));
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * The same with the sump a refugium, of 0.4 · 300.7 = 120.28 L at 35 g/kg. It is not to end
+   * fresher than 28 g/kg. Salt goes with the volume, so
+   *   35 · 120.28/(120.28 + v) = 28                                        v = 30.07 L
+   *   from the reservoir 30.07 − 0.226 = 29.84 L / 0.2 m² = 149.2 mm over the outlet: 169.2 mm
+   * </pre>
+   */
+  @Test
+  void theHighestLevelOfTheReservoirThatLeavesTheRefugiumSaltEnough() throws BaselineProblem {
+    Bounds saltEnough =
+        new Bounds(OptionalDouble.empty(), Optional.of(new Bounds.Salinities(28, 38)));
+
+    SafeRange range =
+        range(
+            toppedUpByGravity(Vessel.Role.REFUGIUM, 0.15),
+            new Property.RunningLevel("reservoir"),
+            saltEnough);
+
+    assertThat(range.to() - SHELF).isCloseTo(0.169, within(1e-9));
+    assertThat(range.above())
+        .isInstanceOfSatisfying(
+            Decider.SalinityOut.class, out -> assertThat(out.salinity()).isBetween(27.95, 28.0));
+  }
+
+  private static Installation toppedUpByGravity(Vessel.Role below, double level) {
     Installation house =
         Plan.of("Topped up by gravity")
             .away(5 * 24 * 3600)
             .storey("ground", 0)
             .floor("room", 12)
-            .vessel("sump", box(0.8, 0.5, 0.5), v -> v.in("room").level(0.3007))
+            .vessel("sump", box(0.8, 0.5, 0.5), v -> v.in("room").role(below).level(0.3007))
             .vessel(
                 "reservoir",
                 box(0.5, 0.4, 0.6),
-                v -> v.in("room").raised(shelf).level(0.35).fresh())
+                v -> v.in("room").raised(SHELF).level(level).fresh())
             .run(
                 "line",
                 r ->
@@ -60,12 +103,7 @@ class LimitsOfFillingByHandTest {
                         .length(2)
                         .floatValve("float", 2, 0.4, "sump", 0.3, 0.02))
             .draw();
-
-    SafeRange range =
-        range(OnlyWith.failures(house, STUCK::equals), new Property.RunningLevel("reservoir"));
-
-    assertThat(range.to() - shelf).isCloseTo(0.417, within(1e-9));
-    assertThat(range.above()).isEqualTo(new Decider.FloorWet(STUCK));
+    return OnlyWith.failures(house, STUCK::equals);
   }
 
   /**

@@ -25,7 +25,7 @@ class MarksTheShortWayTest {
             .filter(Property.RunningLevel.class::isInstance)
             .toList();
 
-    LimitResult whole = Limits.of(drawing, levels, 2, Progress.NONE);
+    LimitResult whole = Limits.of(drawing, levels, Bounds.DRY_FLOORS, 2, Progress.NONE);
 
     assertThat(Limits.highestRunningLevels(whole.today(), 2, Progress.NONE))
         .isEqualTo(marks(whole));

@@ -227,7 +227,8 @@ class MendsByHandTest {
     SingleChange aboveTheWater = SingleChange.Moved.of(inlet, choices.scale(inlet), 0.32);
     assertThat(after(DRAIN_CLOGGED, aboveTheWater.in(house)).verdict()).isNotEqualTo(Verdict.WET);
 
-    Proof proof = new Proof(today, DRAIN_CLOGGED, choices, () -> false);
+    Proof proof =
+        new Proof(new Today(today, Bounds.DRY_FLOORS), DRAIN_CLOGGED, choices, () -> false);
     assertThat(proof.of(higher)).isPresent();
     assertThat(proof.of(aboveTheWater)).isEmpty();
   }

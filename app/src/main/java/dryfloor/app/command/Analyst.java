@@ -5,6 +5,7 @@ import dryfloor.analysis.band.BandResult;
 import dryfloor.analysis.band.Sampling;
 import dryfloor.analysis.band.Uncertain;
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.outcome.Outcome;
@@ -44,13 +45,18 @@ public interface Analyst {
   CutSetResult cutSets(Installation installation, int threads, Progress progress)
       throws BaselineProblem;
 
-  /** How far these things can be changed, on so many threads. */
+  /** How far these things can be changed within bounds, on so many threads. */
   LimitResult limits(
-      Installation installation, List<Property> properties, int threads, Progress progress)
+      Installation installation,
+      List<Property> properties,
+      Bounds bounds,
+      int threads,
+      Progress progress)
       throws BaselineProblem;
 
-  /** What mends one failure, on so many threads. */
-  LimitResult mends(Installation installation, Failure failure, int threads, Progress progress)
+  /** What mends one failure and stays within bounds, on so many threads. */
+  LimitResult mends(
+      Installation installation, Failure failure, Bounds bounds, int threads, Progress progress)
       throws BaselineProblem;
 
   /** What becomes of a drawing that is left alone for these times (s), on so many threads. */

@@ -1,6 +1,7 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Limits;
@@ -39,6 +40,7 @@ import picocli.CommandLine.Parameters;
       "  dryfloor limits shop.json",
       "  dryfloor limits shop.json --of sump",
       "  dryfloor limits shop.json --of running-level --of siphon-break",
+      "  dryfloor limits shop.json --keep '80 %%' --salinity '33 g/kg' '37 g/kg'",
       "  dryfloor limits shop.json --mend power-lost.building"
     })
 public final class LimitsCommand implements Callable<Integer> {
@@ -65,6 +67,7 @@ public final class LimitsCommand implements Callable<Integer> {
   private Optional<String> mend = Optional.empty();
 
   @Mixin private AnswerOptions options = new AnswerOptions();
+  @Mixin private BoundsOptions within = new BoundsOptions();
 
   @Option(names = "--json", description = "Write the answer as JSON for other programs.")
   private boolean json;
@@ -79,14 +82,19 @@ public final class LimitsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     OneDrawing one = new OneDrawing(workplace, "limits", file, json);
-    return one.judge(options, installation -> answer(one, installation));
+    Bounds bounds = within.bounds();
+    return one.judge(options, installation -> answer(one, installation, bounds));
   }
 
-  private ExitCode answer(OneDrawing one, Installation installation) throws BaselineProblem {
-    return mend.isPresent() ? mends(one, installation, mend.get()) : limits(one, installation);
+  private ExitCode answer(OneDrawing one, Installation installation, Bounds bounds)
+      throws BaselineProblem {
+    return mend.isPresent()
+        ? mends(one, installation, bounds, mend.get())
+        : limits(one, installation, bounds);
   }
 
-  private ExitCode mends(OneDrawing one, Installation installation, String wantedFailure)
+  private ExitCode mends(
+      OneDrawing one, Installation installation, Bounds bounds, String wantedFailure)
       throws BaselineProblem {
     List<Failure> failures = workplace.analyst().failures(installation);
     return switch (new FailureSearch(failures, installation).find(wantedFailure)) {
@@ -98,20 +106,23 @@ public final class LimitsCommand implements Callable<Integer> {
           tell(
               one,
               installation,
-              workplace.analyst().mends(installation, meant.failure(), threads.count(), progress));
+              workplace
+                  .analyst()
+                  .mends(installation, meant.failure(), bounds, threads.count(), progress));
         }
         yield ExitCode.FLOOR_DRY;
       }
     };
   }
 
-  private ExitCode limits(OneDrawing one, Installation installation) throws BaselineProblem {
+  private ExitCode limits(OneDrawing one, Installation installation, Bounds bounds)
+      throws BaselineProblem {
     List<Property> properties =
         Limits.properties(installation).stream().filter(this::isWanted).toList();
     if (properties.isEmpty()) {
       return one.refuse(List.of(nothingFits(installation)));
     }
-    LimitResult limits = limits(one, installation, properties);
+    LimitResult limits = limits(one, installation, properties, bounds);
     tell(one, installation, limits);
     boolean open = limits.answers().stream().anyMatch(LimitAnswer.Cancelled.class::isInstance);
     return open ? ExitCode.NO_ANSWER : ExitCode.FLOOR_DRY;
@@ -145,10 +156,13 @@ public final class LimitsCommand implements Callable<Integer> {
             "a part of one of these: " + ids);
   }
 
-  private LimitResult limits(OneDrawing one, Installation installation, List<Property> properties)
+  private LimitResult limits(
+      OneDrawing one, Installation installation, List<Property> properties, Bounds bounds)
       throws BaselineProblem {
     try (WatchedProgress progress = one.progress()) {
-      return workplace.analyst().limits(installation, properties, threads.count(), progress);
+      return workplace
+          .analyst()
+          .limits(installation, properties, bounds, threads.count(), progress);
     }
   }
 }

@@ -8,6 +8,7 @@ import dryfloor.analysis.band.Sampling;
 import dryfloor.analysis.band.Uncertain;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Limits;
 import dryfloor.analysis.limit.Property;
@@ -69,16 +70,20 @@ public final class SweepAnalyst implements Analyst {
 
   @Override
   public LimitResult limits(
-      Installation installation, List<Property> properties, int threads, Progress progress)
+      Installation installation,
+      List<Property> properties,
+      Bounds bounds,
+      int threads,
+      Progress progress)
       throws BaselineProblem {
-    return Limits.of(installation, properties, threads, progress);
+    return Limits.of(installation, properties, bounds, threads, progress);
   }
 
   @Override
   public LimitResult mends(
-      Installation installation, Failure failure, int threads, Progress progress)
+      Installation installation, Failure failure, Bounds bounds, int threads, Progress progress)
       throws BaselineProblem {
-    return Limits.mends(installation, failure, threads, progress);
+    return Limits.mends(installation, failure, bounds, threads, progress);
   }
 
   @Override

@@ -2,6 +2,7 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.Decider;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
@@ -23,9 +24,21 @@ final class JsonLimits {
   }
 
   void put(LimitResult result) {
+    bounds(node.putObject("bounds").put("dryFloors", true), result.bounds());
     ArrayNode limits = node.putArray("limits");
     result.answers().forEach(answer -> put(limits.addObject(), answer));
     new JsonRemedies(wording).put(node.putArray("remedies"), result.remedies());
+  }
+
+  private static void bounds(ObjectNode into, Bounds bounds) {
+    bounds.keeps().ifPresent(share -> JsonOutcome.number(into, "keepsWater", share));
+    bounds
+        .salinity()
+        .ifPresent(
+            band -> {
+              JsonOutcome.number(into, "leastSalinity_g_per_kg", band.least());
+              JsonOutcome.number(into, "mostSalinity_g_per_kg", band.most());
+            });
   }
 
   private void put(ObjectNode into, LimitAnswer answer) {
@@ -70,6 +83,14 @@ final class JsonLimits {
   private static void decider(ObjectNode into, Scale scale, Decider decider) {
     switch (decider) {
       case Decider.FloorWet wet -> failure(into.put("kind", "FLOOR_WET"), wet.failure());
+      case Decider.WaterLost lost -> {
+        failure(into.put("kind", "WATER_LOST"), lost.failure()).put("vessel", lost.vessel());
+        JsonOutcome.number(into, "share", lost.share());
+      }
+      case Decider.SalinityOut out -> {
+        failure(into.put("kind", "SALINITY_OUT"), out.failure()).put("vessel", out.vessel());
+        JsonOutcome.number(into, "salinity_g_per_kg", out.salinity());
+      }
       case Decider.NoAnswer open ->
           failure(into.put("kind", "NO_ANSWER"), open.failure()).put("reason", open.reason());
       case Decider.NotSound unsound ->

@@ -116,7 +116,7 @@ public final class LimitWords {
     return new Line(
         "Mends \""
             + FailureNames.name(mend.failure(), wording.installation())
-            + "\", which wets a floor today: "
+            + "\", which goes wrong today: "
             + Sentences.enumerate(spans)
             + ".",
         false);

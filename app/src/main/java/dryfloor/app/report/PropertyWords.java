@@ -82,6 +82,19 @@ public final class PropertyWords {
     return switch (decider) {
       case Decider.FloorWet wet ->
           FailureNames.name(wet.failure(), wording.installation()) + " wets a floor";
+      case Decider.WaterLost lost ->
+          FailureNames.name(lost.failure(), wording.installation())
+              + " leaves the "
+              + wording.names().of(lost.vessel())
+              + " with "
+              + Math.round(lost.share() * 100)
+              + " % of its water";
+      case Decider.SalinityOut out ->
+          FailureNames.name(out.failure(), wording.installation())
+              + " leaves the "
+              + wording.names().of(out.vessel())
+              + " at "
+              + wording.amounts().salinity(out.salinity());
       case Decider.NoAnswer open ->
           FailureNames.name(open.failure(), wording.installation()) + " has no answer";
       case Decider.NotSound unsound ->

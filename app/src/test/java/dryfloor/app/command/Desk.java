@@ -8,6 +8,7 @@ import dryfloor.analysis.band.Sampling;
 import dryfloor.analysis.band.Uncertain;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Property;
@@ -234,21 +235,26 @@ final class Desk implements Analyst {
 
   @Override
   public LimitResult limits(
-      Installation installation, List<Property> properties, int threads, Progress progress)
+      Installation installation,
+      List<Property> properties,
+      Bounds bounds,
+      int threads,
+      Progress progress)
       throws BaselineProblem {
     stumble(installation);
     propertiesAsked.addAll(properties);
     return new LimitResult(
-        new SweepResult(installation, SampleOutcome.dry(), results), limited, remedies);
+        new SweepResult(installation, SampleOutcome.dry(), results), bounds, limited, remedies);
   }
 
   @Override
   public LimitResult mends(
-      Installation installation, Failure failure, int threads, Progress progress)
+      Installation installation, Failure failure, Bounds bounds, int threads, Progress progress)
       throws BaselineProblem {
     stumble(installation);
     return new LimitResult(
         new SweepResult(installation, SampleOutcome.dry(), results),
+        bounds,
         List.of(),
         remedies.stream().filter(remedy -> remedy.failure().equals(failure)).toList());
   }

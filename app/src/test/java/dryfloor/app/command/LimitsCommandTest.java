@@ -61,6 +61,44 @@ class LimitsCommandTest {
   @TempDir private Path folder = Path.of("");
 
   @Test
+  void whatElseNoFailureMayDoIsAskedToldAndNamedWhereItDecides() throws IOException {
+    LimitAnswer.Found level =
+        new LimitAnswer.Found(
+            new Property.RunningLevel("sump"),
+            SUMP,
+            List.of(
+                new SafeRange(
+                    SUMP.value(40),
+                    new Decider.WaterLost(POWER, "display", 0.7849),
+                    SUMP.value(301),
+                    new Decider.SalinityOut(POWER, "display", 32.94))),
+            List.of(),
+            OptionalDouble.empty());
+    Desk desk = new Desk().limits(level);
+
+    assertThat(desk.run("limits", drawing(), "--keep", "80 %", "--salinity", "33 g/kg", "37 g/kg"))
+        .isZero();
+    assertThat(desk.out())
+        .containsSubsequence(
+            "ends with less than 80 % of its water",
+            "outside of 33 g/kg to 37 g/kg",
+            "At 302 mm, just above: Power lost in the whole building leaves the display at 32.9 g/kg",
+            "At 39 mm, just below: Power lost in the whole building leaves the display with 78 % of"
+                + " its");
+  }
+
+  @Test
+  void whatCanNotBeAskedForIsRefusedWithWhatCan() throws IOException {
+    Desk desk = new Desk().limits(LEVEL);
+
+    assertThat(desk.run("limits", drawing(), "--keep", "120 %")).isEqualTo(2);
+    assertThat(desk.run("limits", drawing(), "--salinity", "37 g/kg", "33 g/kg")).isEqualTo(2);
+    assertThat(desk.run("limits", drawing(), "--salinity", "33 mm", "37 g/kg")).isEqualTo(2);
+    assertThat(desk.err())
+        .contains("give at most 100 %", "give the lower first", "--salinity: '33 mm'");
+  }
+
+  @Test
   void aLimitIsToldWithWhatDecidesItTheMarginTheMarkAndWhatItMends() throws IOException {
     Desk desk = new Desk().limits(LEVEL, HELD);
 
@@ -71,7 +109,7 @@ class LimitsCommandTest {
             "Holds up to 301 mm: 39 mm left upwards.",
             "At 302 mm, just above: Power lost in the whole building wets a floor",
             "it stands at 288 mm when running",
-            "Mends \"Sump bursts and loses all its water at once\", which wets a floor today: up to",
+            "Mends \"Sump bursts and loses all its water at once\", which goes wrong today: up to",
             "152 mm",
             "Levels that an edge or a pipe sets",
             "Running level of the display: 657 mm",
