@@ -238,6 +238,16 @@ final class Recorder {
     }
   }
 
+  /** Takes down what changes its place without time going by (m³ over each account). */
+  void moveAtOnce(double[] moved, double[] volumes) {
+    for (int a = 0; a < moved.length; a++) {
+      if (moved[a] != 0) {
+        carry(a, moved[a], volumes);
+        passed[a] += moved[a];
+      }
+    }
+  }
+
   private void carry(int slot, double water, double[] volumes) {
     Account account = network.accounts().get(slot);
     book(slot, water);

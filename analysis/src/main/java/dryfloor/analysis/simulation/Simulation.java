@@ -95,7 +95,6 @@ public final class Simulation {
     field = new FlowField(network, state);
     agenda = new Agenda(state);
     pipeTriggers = new PipeTriggers(network, state, field, story);
-    teeTriggers = new TeeTriggers(network, state, field);
     crestTriggers = new CrestTriggers(network, state, field);
     controlTriggers = new ControlTriggers(network, state, field, story, agenda);
     afloat = new Afloat(network, state, field);
@@ -104,6 +103,8 @@ public final class Simulation {
     whereabouts = new Whereabouts(network, state, field);
     salt = new Salt(network, state.salt);
     recorder = books.orElseGet(() -> new Recorder(network, story));
+    teeTriggers =
+        new TeeTriggers(network, state, field, new TeePool(network, state, recorder, salt));
     timed = new TimedEffects(network, state, agenda, story, salt, recorder);
     onItsWay = new StillOnItsWay(network, state, recorder, carriedBefore);
     neverRan = new NeverRan(network, recorder, carriedBefore);

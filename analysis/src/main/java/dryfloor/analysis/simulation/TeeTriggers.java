@@ -34,10 +34,13 @@ final class TeeTriggers {
 
   private record Meeting(int pipe, int side) {}
 
+  private final TeePool pool;
+
   /** By tee: elevations of the holes that let air in (m). */
   private final List<List<Double>> airHoles = new ArrayList<>();
 
-  TeeTriggers(FlowNetwork network, State state, FlowField field) {
+  TeeTriggers(FlowNetwork network, State state, FlowField field, TeePool pool) {
+    this.pool = pool;
     this.network = network;
     this.state = state;
     this.field = field;
@@ -120,6 +123,7 @@ final class TeeTriggers {
 
   private void close(int tee) {
     state.teeFull[tee] = true;
+    pool.runOff(tee);
     state.teeHeads[tee] = network.tees().get(tee).elevation() + network.tees().get(tee).bore();
   }
 }

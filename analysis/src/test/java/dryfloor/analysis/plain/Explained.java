@@ -69,6 +69,17 @@ enum Explained {
       2e-3,
       0),
 
+  RING_THAT_LIES_LEVEL(
+      "**A ring that lies level.** The two pipes between the tees above the racks lie level and hold "
+          + "1.8 L each. Once air stands at both their ends, the plain simulator lets them run out, "
+          + "as they would down to a film; in the engine, for which water falls only to the level of "
+          + "an end, they stay full. The floor gets up to 3.5 L less.",
+      "research-rack-room/corrected",
+      "parts-at-lowest-point[.]ring-ab",
+      "rack-room",
+      0.5e-3,
+      0.01),
+
   FILM_ON_TWO_FLOORS(
       "**A film on two floors.** The plain simulator stops while a film of some thousandths of a "
           + "millimetre still runs off; on its way to the gully through the shelf's room and the "

@@ -6,6 +6,7 @@ import dryfloor.model.element.Vessel;
 import dryfloor.model.element.Vessel.Displacement;
 import dryfloor.model.element.Weir;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -21,6 +22,10 @@ final class House {
   final List<Effect> effects;
   final Map<String, Place> places = new TreeMap<>();
   final Map<String, Tee> tees = new TreeMap<>();
+
+  /** Tees that pipes join to one another. */
+  final List<List<Tee>> joinedTees = new ArrayList<>();
+
   final List<Pipe> pipes = new ArrayList<>();
   final List<Way> ways = new ArrayList<>();
   final Map<String, Fixture> fixtures = new TreeMap<>();
@@ -38,8 +43,21 @@ final class House {
     addPlaces();
     drawing.junctions().forEach(j -> tees.put(j.id(), new Tee(j.id(), j.elevation())));
     new Plumbing(this).addPipes();
+    tees.values().forEach(this::join);
     switching = new Switching(this);
     addWays();
+  }
+
+  /** Puts a tee to those that its pipes lead to. */
+  private void join(Tee tee) {
+    List<Tee> joined = new ArrayList<>(List.of(tee));
+    for (List<Tee> others : List.copyOf(joinedTees)) {
+      if (others.stream().anyMatch(other -> !Collections.disjoint(other.pipes, tee.pipes))) {
+        joined.addAll(others);
+        joinedTees.remove(others);
+      }
+    }
+    joinedTees.add(joined);
   }
 
   <T extends Effect> List<T> effects(Class<T> kind) {

@@ -57,17 +57,29 @@ final class Moment {
     return flows;
   }
 
-  /** One after the other, until none moves any more. */
+  /** One after the other, those that hang together then by as much, until none moves any more. */
   private void balanceTees(double seconds) {
     boolean again = !house.tees.isEmpty();
     for (int i = 0; i < 60 && again; i++) {
       double moved = 0;
+      if (i > 0) {
+        house.joinedTees.forEach(joined -> Tee.balanceTogether(joined, seconds));
+      }
       for (Tee tee : house.tees.values()) {
         double before = tee.level();
         tee.balance(seconds);
         moved = Math.max(moved, Math.abs(tee.level() - before));
       }
       again = house.tees.size() > 1 && moved > 1e-9;
+    }
+    shareOutAtTees();
+  }
+
+  /** What one tee no longer takes the one before must not give, nor the one before that. */
+  private void shareOutAtTees() {
+    double tooMuch = 1;
+    for (int i = 0; i < 200 && tooMuch > 1e-13; i++) {
+      tooMuch = house.tees.values().stream().mapToDouble(Tee::shareOut).sum();
     }
   }
 

@@ -181,10 +181,10 @@ final class Pipe {
       columns(seconds);
     }
     if (flowFrom > mostFromFirst) {
-      cutTo(mostFromFirst / flowFrom);
+      cutAt(from.node(), mostFromFirst / flowFrom);
     }
     if (-flowTo > mostFromSecond) {
-      cutTo(mostFromSecond / -flowTo);
+      cutAt(to.node(), mostFromSecond / -flowTo);
     }
   }
 
@@ -226,18 +226,20 @@ final class Pipe {
         over = Math.max(0, up.flow(from.head() - crest));
       }
     } else if (from.head() > crest) {
-      over = Math.clamp(whole.flow(from.head() - to.head()), 0, free * mouth(from, legA, legB));
+      over = Math.clamp(whole.flow(from.head() - to.head()), 0, free * mouth(from, legA, legB, to));
     } else if (to.head() > crest) {
-      over = -Math.clamp(-whole.flow(from.head() - to.head()), 0, mouth(to, legB, legA));
+      over = -Math.clamp(-whole.flow(from.head() - to.head()), 0, mouth(to, legB, legA, from));
     }
   }
 
   /**
    * The most that goes over the crest from an end: as over the lip of a mouth (m³/s). Where the
-   * pipe only goes on beyond a leak, and lies level, there is no lip to fall over.
+   * pipe only goes on beyond a leak, and lies level, there is no lip to fall over but at its end,
+   * where that is in the open.
    */
-  private double mouth(End end, Profile leg, Profile beyond) {
-    boolean goesOn = end.isAtLeak() && leg.volume() < NO_LEG && beyond.isLevel();
+  private double mouth(End end, Profile leg, Profile beyond, End far) {
+    boolean goesOn =
+        end.isAtLeak() && leg.volume() < NO_LEG && beyond.isLevel() && !far.isUncovered();
     return goesOn ? Double.POSITIVE_INFINITY : Laws.lip(end.head() - crest, bore);
   }
 
@@ -269,6 +271,20 @@ final class Pipe {
   /** What comes out at a tee (m³/s). */
   double arriving(Tee tee) {
     return (to.node() == tee ? flowTo : 0) - (from.node() == tee ? flowFrom : 0);
+  }
+
+  /** Lets only a share pass at an end; what falls beyond a crest with air at it goes on falling. */
+  void cutAt(Node end, double share) {
+    double passing = end == from.node() ? flowFrom : flowTo;
+    if (full || from.node() == to.node()) {
+      cutTo(share);
+      return;
+    }
+    double less = over * passing > 0 ? over * (1 - share) : 0;
+    double kept = passing * (1 - share);
+    over -= less;
+    flowFrom -= end == from.node() ? kept : less;
+    flowTo -= end == from.node() ? less : kept;
   }
 
   void cutTo(double share) {

@@ -48,7 +48,28 @@ final class Tee extends Node {
       head = Laws.zeroNear(at -> net(at, seconds), guess, 1e-5, low, elevation + 1e4);
     }
     net(head, seconds);
+    shareOfHoles = 1;
     shareOut();
+  }
+
+  /**
+   * Lifts full tees by as much until as much arrives at all of them as leaves: where wide pipes
+   * join them, each by itself follows the others only in tiny steps.
+   */
+  static void balanceTogether(List<Tee> joined, double seconds) {
+    List<Tee> full = joined.stream().filter(tee -> !tee.isOpen()).toList();
+    double[] heads = full.stream().mapToDouble(tee -> tee.head).toArray();
+    if (full.size() > 1) {
+      double lift = Laws.zeroNear(by -> net(full, heads, by, seconds), 0, 1e-5, -100, 1e4);
+      net(full, heads, lift, seconds);
+    }
+  }
+
+  private static double net(List<Tee> full, double[] heads, double lift, double seconds) {
+    for (int i = 0; i < heads.length; i++) {
+      full.get(i).head = heads[i] + lift;
+    }
+    return full.stream().mapToDouble(tee -> tee.net(tee.head, seconds)).sum();
   }
 
   /** What arrives less what leaves, at this head (m³/s). */
@@ -67,19 +88,24 @@ final class Tee extends Node {
 
   /**
    * Passes on what arrives and no more: a pool that is empty has nothing to give, and where flows
-   * jump with the head there is none at which they balance.
+   * jump with the head there is none at which they balance. Returns what was too much (m³/s).
    */
-  private void shareOut() {
+  double shareOut() {
     double in = pipes.stream().mapToDouble(pipe -> Math.max(0, pipe.arriving(this))).sum();
-    double throughHoles = holes.stream().mapToDouble(hole -> hole.flow(head)).sum();
+    double throughHoles = holes.stream().mapToDouble(this::through).sum();
     double out =
         throughHoles + pipes.stream().mapToDouble(pipe -> Math.max(0, -pipe.arriving(this))).sum();
-    shareOfHoles = out > in ? in / out : 1;
     if (out > in) {
-      pipes.stream().filter(pipe -> pipe.arriving(this) < 0).forEach(pipe -> pipe.cutTo(in / out));
+      shareOfHoles *= in / out;
+      pipes.stream()
+          .filter(pipe -> pipe.arriving(this) < 0)
+          .forEach(pipe -> pipe.cutAt(this, in / out));
     } else if (in > out) {
-      pipes.stream().filter(pipe -> pipe.arriving(this) > 0).forEach(pipe -> pipe.cutTo(out / in));
+      pipes.stream()
+          .filter(pipe -> pipe.arriving(this) > 0)
+          .forEach(pipe -> pipe.cutAt(this, out / in));
     }
+    return Math.abs(in - out);
   }
 
   /** What leaves through one of its holes (m³/s). */
