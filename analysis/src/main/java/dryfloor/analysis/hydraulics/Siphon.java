@@ -12,6 +12,13 @@ public final class Siphon {
   /** Area of a hole over area of the bore below which it is taken to let in bubbles only. */
   public static final double TOO_SMALL_BELOW_SHARE = CERTAIN_FROM_SHARE / 4.0;
 
+  /**
+   * Widest bore out of which no air lets the water fall that hangs in it over an open lower end, m:
+   * 1.84 times the capillary length of 2.7 mm to either side. Rayleigh–Taylor stability of a
+   * meniscus in an upright tube, from memory.
+   */
+  public static final double HANGS_IN = 0.01;
+
   /** So that a hole drawn at exactly a limit is not pushed below it by the rounding of areas. */
   private static final double ROUNDING = 1.0 + 1e-9;
 

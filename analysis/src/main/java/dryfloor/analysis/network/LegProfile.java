@@ -12,10 +12,10 @@ import java.util.TreeSet;
  * end (a sag) stays in the pipe whatever happens. Between two crests of one leg the lower one is
  * passed over: air that would be caught under it is left out.
  */
-final class LegProfile {
+public final class LegProfile {
 
   /** A level stretch of pipe fills over this height (m). */
-  private static final double LEVEL_STRETCH = 1e-3;
+  public static final double LEVEL_STRETCH = 1e-3;
 
   /** Share of the bore that a leg under pressure seems to hold above its crest. */
   private static final double PRESSED = 1;

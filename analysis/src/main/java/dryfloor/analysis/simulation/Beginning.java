@@ -117,7 +117,9 @@ final class Beginning {
       Pipe.Leg leg = pipe.leg(side);
       boolean negligible = leg.negligible();
       state.pipes[i].legs[side] = negligible ? PipeMode.Leg.BRIMFUL : PipeMode.Leg.AT_REST;
-      double volume = full ? leg.volume() : standing(network, field, leg);
+      boolean stays =
+          full || (pipe.startsFull() && isHeldBeforeTheFall(network, state, field, i, side));
+      double volume = stays ? leg.volume() : standing(network, field, leg);
       fill(network, state, leg.column(), volume, sources);
     }
   }
@@ -139,6 +141,12 @@ final class Beginning {
     PipeEnd lip = pipe.leg(0).end();
     double depth = Math.max(field.levels[lip.place()] - lip.elevation(), 0);
     return full.flowIfFull() <= Lip.flow(depth, pipe.bore(), field.builder.laws(i).freeLip(0));
+  }
+
+  /** Whether a leg was full, and what holds it lets only what is beyond the crest fall out. */
+  private static boolean isHeldBeforeTheFall(
+      FlowNetwork network, State state, FlowField field, int i, int side) {
+    return new FullPipe(network, state, field, i, field.builder.through(i)).fallsOutOf(1 - side);
   }
 
   /** A supply keeps its line full to the crest since it filled last, as high as it can lift. */

@@ -1,6 +1,7 @@
 package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.LegProfile;
 import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
@@ -18,14 +19,43 @@ final class Columns {
   /** A column is at the crest when it is this near (m). */
   static final double BRIM = 1e-5;
 
+  /** Share of a leg's volume with which it is full. */
+  private static final double ALL = 1 - 1e-6;
+
   private final FlowNetwork network;
   private final State state;
   private final FlowField field;
+
+  /** By pipe and side: see {@link #brim}. */
+  private final double[][] brims;
 
   Columns(FlowNetwork network, State state, FlowField field) {
     this.network = network;
     this.state = state;
     this.field = field;
+    brims = new double[network.pipes().size()][2];
+    for (int i = 0; i < brims.length; i++) {
+      brims[i][0] = brimOf(network.pipes().get(i), 0);
+      brims[i][1] = brimOf(network.pipes().get(i), 1);
+    }
+  }
+
+  private double brimOf(Pipe pipe, int side) {
+    Pipe.Leg leg = pipe.leg(side);
+    LevelTable table = network.places().get(leg.column()).table();
+    double fillsOver = Math.max(pipe.crest(), leg.end().elevation() + LegProfile.LEVEL_STRETCH);
+    return leg.negligible()
+        ? pipe.crest()
+        : Math.clamp(table.level(leg.volume() * ALL), pipe.crest(), fillsOver);
+  }
+
+  /**
+   * Where the water in a leg stands once the leg is full (m): at the crest, or a little above where
+   * the whole leg lies level. Water at the height of such a leg lies in it, but does not fill it:
+   * open at its end, it runs empty.
+   */
+  double brim(int pipe, int side) {
+    return brims[pipe][side];
   }
 
   /** Whether a column follows the level at its end, which moves by more than its own water. */
@@ -40,9 +70,10 @@ final class Columns {
   }
 
   /** Water that a column lacks or has too much (m³). */
-  double misplaced(Pipe pipe, int side) {
+  double misplaced(int i, int side) {
+    Pipe pipe = network.pipes().get(i);
     LevelTable table = network.places().get(pipe.leg(side).column()).table();
-    double there = table.volume(Math.min(belongs(pipe, side), pipe.crest()));
+    double there = table.volume(Math.min(belongs(pipe, side), brim(i, side)));
     return Math.abs(there - field.volume(pipe.leg(side).column()));
   }
 
@@ -56,10 +87,11 @@ final class Columns {
    * Whether a leg is full and the water at its end keeps it so. The head of a full junction says
    * nothing about that: it may be this very leg that lifts it.
    */
-  boolean standsAtCrest(Pipe pipe, int side) {
+  boolean standsAtCrest(int i, int side) {
+    Pipe pipe = network.pipes().get(i);
     return !atFullTee(pipe, side)
-        && column(pipe, side) >= pipe.crest() - BRIM
-        && belongs(pipe, side) >= pipe.crest();
+        && column(pipe, side) >= brim(i, side) - BRIM
+        && belongs(pipe, side) >= brim(i, side);
   }
 
   boolean atFullTee(Pipe pipe, int side) {

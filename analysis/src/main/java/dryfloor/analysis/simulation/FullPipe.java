@@ -1,5 +1,6 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.hydraulics.Siphon;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
@@ -165,17 +166,34 @@ final class FullPipe {
   }
 
   /**
-   * Whether water hangs in an end that came loose, under a valve shut behind the crest, so that
-   * nothing flows that could suck air. It is shaken out all the same; in a hose of a few
-   * millimetres it might go on hanging. A valve with water above it, or a supply, holds what is
-   * there.
+   * Whether water hangs in an open end below the crest, under a valve shut behind it, so that
+   * nothing flows that could suck air. From a pipe that is wide enough it falls, and from an end
+   * that came loose it is shaken out all the same; in a fixed hose of a few millimetres it goes on
+   * hanging. A valve with water above it, one in the leg itself, or a supply holds what is there.
    */
   private boolean hangsIn(int side, double flow) {
     PipeEnd end = pipe.leg(side).end();
-    return end.loose()
+    return (end.loose() || isWideOpen(side))
         && Math.abs(flow) <= NOTHING
         && end.elevation() < pipe.crest()
         && field.head(through.ends[1 - side]) < pipe.crest();
+  }
+
+  /** Whether what hangs in an end would fall out of it if the pipe were full. */
+  boolean fallsOutOf(int side) {
+    solve();
+    return hangsIn(side, through.driven) && cover(side) <= 0;
+  }
+
+  private boolean isWideOpen(int side) {
+    PipeLaw law = laws.leg(side);
+    boolean runsOut =
+        switch (law.passage()) {
+          case BLOCKED -> false;
+          case BOTH_WAYS -> true;
+          case FORWARD_ONLY -> side == 1 || law.leakArea() > 0;
+        };
+    return runsOut && pipe.bore() > Siphon.HANGS_IN && !pipe.leg(side).end().atJunction();
   }
 
   /**

@@ -80,21 +80,23 @@ final class LegTriggers {
     triggers.add(
         new Trigger(
             pipe.run() + " stands at its crest",
-            () -> columns.standsAtCrest(pipe, side) ? -1 : NEVER,
+            () -> columns.standsAtCrest(i, side) ? -1 : NEVER,
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
     triggers.add(
         new Trigger(
             pipe.run() + " begins to move",
-            () -> wakes(pipe, side, probe),
+            () -> wakes(i, side, probe),
             () -> mode.legs[side] = PipeMode.Leg.MOVING));
   }
 
   /** How far a column at rest is from being moved (m³, or m from its crest). */
-  private double wakes(Pipe pipe, int side, PipeBranch probe) {
-    double far = WAKES - columns.misplaced(pipe, side);
+  private double wakes(int i, int side, PipeBranch probe) {
+    Pipe pipe = network.pipes().get(i);
+    double far = WAKES - columns.misplaced(i, side);
+    double brim = columns.brim(i, side);
     double needed =
-        columns.column(pipe, side) < pipe.crest() - Columns.BRIM
-            ? Math.min(far, pipe.crest() - columns.belongs(pipe, side))
+        columns.column(pipe, side) < brim - Columns.BRIM
+            ? Math.min(far, brim - columns.belongs(pipe, side))
             : far;
     return needed <= 0 && !columns.wouldFlow(probe) ? NEVER : needed;
   }
@@ -108,7 +110,7 @@ final class LegTriggers {
               pipe.run() + " primes",
               () ->
                   fedFlow(i, side) > NOTHING && mayFill(i)
-                      ? pipe.crest() - columns.column(pipe, side)
+                      ? columns.brim(i, side) - columns.column(pipe, side)
                       : NEVER,
               () -> prime(i)));
     }
@@ -119,8 +121,8 @@ final class LegTriggers {
               if (isFed(i, side)) {
                 return NEVER;
               }
-              double below = pipe.crest() - columns.column(pipe, side);
-              return columns.standsAtCrest(pipe, side)
+              double below = columns.brim(i, side) - columns.column(pipe, side);
+              return columns.standsAtCrest(i, side)
                   ? below - Columns.BRIM
                   : columns.rises(pipe, side) ? below : NEVER;
             },
@@ -132,13 +134,13 @@ final class LegTriggers {
           Trigger.unhurried(
               pipe.run() + " comes to rest",
               () -> {
-                if (isFed(i, side) || columns.belongs(pipe, side) >= pipe.crest()) {
+                if (isFed(i, side) || columns.belongs(pipe, side) >= columns.brim(i, side)) {
                   return Math.abs(branch.flow) > 0 ? NEVER : isFed(i, side) ? NEVER : -1;
                 }
                 if (columns.isTakenAlong(pipe, side)) {
                   return NEVER;
                 }
-                double away = columns.misplaced(pipe, side) - Columns.THERE;
+                double away = columns.misplaced(i, side) - Columns.THERE;
                 return Math.min(away, Math.abs(branch.flow) - NOTHING * NOTHING);
               },
               () -> mode.legs[side] = PipeMode.Leg.AT_REST));
@@ -169,7 +171,7 @@ final class LegTriggers {
     triggers.add(
         new Trigger(
             pipe.run() + " has filled",
-            () -> pipe.crest() - columns.column(pipe, side),
+            () -> columns.brim(i, side) - columns.column(pipe, side),
             () -> mode.legs[side] = PipeMode.Leg.BRIMFUL));
     triggers.add(
         new Trigger(

@@ -1,7 +1,6 @@
 package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
-import dryfloor.analysis.network.Pipe;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -70,10 +69,9 @@ final class PipeTriggers {
   boolean wakeColumns() {
     boolean any = false;
     for (int i = 0; i < network.pipes().size(); i++) {
-      Pipe pipe = network.pipes().get(i);
       for (int side = 0; side < 2; side++) {
         if (!state.pipes[i].full && state.pipes[i].legs[side] == PipeMode.Leg.AT_REST) {
-          if (columns.misplaced(pipe, side) > 2 * Columns.THERE
+          if (columns.misplaced(i, side) > 2 * Columns.THERE
               && columns.wouldFlow(field.builder.moving(i, side))) {
             state.pipes[i].legs[side] = PipeMode.Leg.MOVING;
             any = true;

@@ -244,10 +244,41 @@ final class Pipe {
   }
 
   private void columns(double seconds) {
-    double intoA = column(legA, up, inA, from, seconds, 1);
-    double intoB = column(legB, down, inB, to, seconds, -1);
+    double intoB =
+        over > 0 && pressesOn(to, legB)
+            ? over - passing(legB, down, inB, to, seconds, 1)
+            : column(legB, down, inB, to, seconds, -1);
+    double intoA =
+        over < 0 && pressesOn(from, legA)
+            ? -over - passing(legA, up, inA, from, seconds, -1)
+            : column(legA, up, inA, from, seconds, 1);
     flowFrom = over + intoA;
     flowTo = over - intoB;
+  }
+
+  /** Whether a tee full of water stands at the end of a leg, so that the leg is full above it. */
+  private static boolean pressesOn(End end, Profile leg) {
+    return end.node() instanceof Tee tee && !tee.isOpen() && leg.volume() > NO_LEG;
+  }
+
+  /**
+   * What comes out below of water that falls in over the crest: what stands in the leg at the end
+   * of the step has to drive it through the leg.
+   */
+  private double passing(
+      Profile leg, Stretch stretch, double inside, End end, double seconds, int direction) {
+    double comes = Math.abs(over);
+    double least = isClear(stretch, -direction) ? comes - (leg.volume() - inside) / seconds : 0;
+    double most = isClear(stretch, direction) ? comes + inside / seconds : 0;
+    return Laws.zeroNear(
+        out -> {
+          double stands = end.head() + direction * stretch.drop(direction * out);
+          return comes - out + (inside - leg.volumeBelow(stands)) / seconds;
+        },
+        comes,
+        1e-6,
+        least,
+        Math.max(least, most));
   }
 
   /** Flow from an end into its column: positive when the column rises. */
