@@ -58,28 +58,6 @@ enum Explained {
       0.5e-3,
       0.008),
 
-  LEVEL_PIPE(
-      "**A pipe that lies level.** The line that fills the reservoir lies level from a shut tap to its "
-          + "open end. Whether the 0.2 L in it stay there or trickle out is decided by no law: the "
-          + "engine keeps them, the plain simulator lets them run into the reservoir once there is a "
-          + "hole in it.",
-      "restaurant-seafood/.*",
-      "drips-at-lowest-point[.]reservoir-fill",
-      "fresh-water-reservoir",
-      2e-3,
-      0),
-
-  RING_THAT_LIES_LEVEL(
-      "**A ring that lies level.** The two pipes between the tees above the racks lie level and hold "
-          + "1.8 L each. Once air stands at both their ends, the plain simulator lets them run out, "
-          + "as they would down to a film; in the engine, for which water falls only to the level of "
-          + "an end, they stay full. The floor gets up to 3.5 L less.",
-      "research-rack-room/corrected",
-      "parts-at-lowest-point[.]ring-ab",
-      "rack-room",
-      0.5e-3,
-      0.01),
-
   FILM_ON_TWO_FLOORS(
       "**A film on two floors.** The plain simulator stops while a film of some thousandths of a "
           + "millimetre still runs off; on its way to the gully through the shelf's room and the "

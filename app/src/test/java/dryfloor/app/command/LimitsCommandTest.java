@@ -78,10 +78,10 @@ class LimitsCommandTest {
 
     assertThat(desk.run("limits", drawing(), "--keep", "80 %", "--salinity", "33 g/kg", "37 g/kg"))
         .isZero();
-    assertThat(desk.out())
+    assertThat(desk.out().replaceAll("\\s+", " "))
         .containsSubsequence(
             "ends with less than 80 % of its water",
-            "outside of 33 g/kg to 37 g/kg",
+            "outside of 33.0 g/kg to 37.0 g/kg",
             "At 302 mm, just above: Power lost in the whole building leaves the display at 32.9 g/kg",
             "At 39 mm, just below: Power lost in the whole building leaves the display with 78 % of"
                 + " its");
