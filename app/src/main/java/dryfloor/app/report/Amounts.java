@@ -94,6 +94,15 @@ public record Amounts(Units units) {
         });
   }
 
+  /** A volume (m³) that is found to a tenth of a litre, or a hundredth of a gallon. */
+  public String fineVolume(double cubicMetres) {
+    return grouped(
+        switch (units) {
+          case METRIC -> String.format(Locale.ROOT, "%.1f L", cubicMetres / LITRE);
+          case US -> String.format(Locale.ROOT, "%.2f gal", cubicMetres / US_GALLON);
+        });
+  }
+
   /** A volume (m³) for a table, in which what is not worth telling is nothing. */
   public String tabled(double cubicMetres) {
     return isWorthTelling(cubicMetres) ? volume(cubicMetres) : volumeZero();

@@ -63,7 +63,7 @@ public final class PropertyWords {
     return switch (scale.kind()) {
       case HEIGHT -> wording.amounts().level(value - scale.base());
       case WIDTH -> wording.amounts().level(value);
-      case VOLUME -> wording.amounts().volume(value);
+      case VOLUME -> wording.amounts().fineVolume(value);
       case SHARE -> Math.round(value * 100) + " %";
     };
   }
@@ -72,7 +72,7 @@ public final class PropertyWords {
   String difference(Scale scale, double difference) {
     return switch (scale.kind()) {
       case HEIGHT, WIDTH -> wording.amounts().level(difference);
-      case VOLUME -> wording.amounts().volume(difference);
+      case VOLUME -> wording.amounts().fineVolume(difference);
       case SHARE -> Math.round(difference * 100) + " %";
     };
   }
@@ -84,15 +84,15 @@ public final class PropertyWords {
           FailureNames.name(wet.failure(), wording.installation()) + " wets a floor";
       case Decider.WaterLost lost ->
           FailureNames.name(lost.failure(), wording.installation())
-              + " leaves the "
-              + wording.names().of(lost.vessel())
+              + " leaves "
+              + wording.names().the(lost.vessel())
               + " with "
               + Math.round(lost.share() * 100)
               + " % of its water";
       case Decider.SalinityOut out ->
           FailureNames.name(out.failure(), wording.installation())
-              + " leaves the "
-              + wording.names().of(out.vessel())
+              + " leaves "
+              + wording.names().the(out.vessel())
               + " at "
               + wording.amounts().salinity(out.salinity());
       case Decider.NoAnswer open ->

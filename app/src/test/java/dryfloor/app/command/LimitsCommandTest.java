@@ -88,6 +88,29 @@ class LimitsCommandTest {
   }
 
   @Test
+  void volumesAreToldAsFinelyAsTheyAreFound() throws IOException {
+    Scale litres = new Scale(Scale.Kind.VOLUME, 0, 1e-4, 1, 5000, 0.057);
+    LimitAnswer.Found reservoir =
+        new LimitAnswer.Found(
+            new Property.ReservoirVolume("sump"),
+            litres,
+            List.of(
+                new SafeRange(
+                    litres.value(1),
+                    new Decider.NotLookedAt(),
+                    litres.value(643),
+                    new Decider.FloorWet(POWER))),
+            List.of(),
+            OptionalDouble.empty());
+    Desk desk = new Desk().limits(reservoir);
+
+    assertThat(desk.run("limits", drawing())).isZero();
+    assertThat(desk.out())
+        .contains(
+            "today 57.0 L", "Holds up to 64.3 L: 7.3 L left upwards", "At 64.4 L, just above");
+  }
+
+  @Test
   void whatCanNotBeAskedForIsRefusedWithWhatCan() throws IOException {
     Desk desk = new Desk().limits(LEVEL);
 
