@@ -173,6 +173,23 @@ class LimitsByHandTest {
             });
   }
 
+  /** With the break at 450 mm no floor gets wet, but the display keeps 73 % of its water. */
+  @Test
+  void waterThatIsLostTodayIsMendedByTheSameHeightOfTheBreak() throws BaselineProblem {
+    Bounds keeping = new Bounds(OptionalDouble.of(0.8), Optional.empty());
+    Installation low = house(0.45, 0.2919);
+    List<Property> siphonBreak = List.of(new Property.SiphonBreakHeight("siphon-break"));
+
+    LimitResult dry = Limits.of(low, siphonBreak, Bounds.DRY_FLOORS, 1, Progress.NONE);
+    LimitResult kept = Limits.of(low, siphonBreak, keeping, 1, Progress.NONE);
+
+    assertThat(dry.wrongToday()).isEmpty();
+    assertThat(kept.wrongToday()).containsExactly(POWER_LOST);
+    SingleChange.Moved higher =
+        (SingleChange.Moved) kept.remedies(POWER_LOST).getFirst().change();
+    assertThat(higher.value() - DISPLAY).isCloseTo(0.495, within(1e-9));
+  }
+
   @Test
   void aLevelThatAnEdgeSetsIsNotFreeToChoose() throws BaselineProblem {
     LimitResult result =

@@ -65,12 +65,40 @@ class AirFollowsByHandTest {
     assertReached(outcome, "room").isWithin(0.03, 25);
   }
 
+  /**
+   *
+   *
+   * <pre>
+   * The same with a hose of 8 mm, 0.050265 L/m, in a tub of 0.01 m²: the half beyond the clogged
+   * outlet goes on hanging, no air gets past it. So it is the lid alone that lets air in, and only
+   * the first half runs back:
+   *   10 d = 1.5 + 0.050265 − (d − 0.04)/0.56 · 0.050265               d = 0.154006 m
+   * A quarter of a millilitre, 0.02 mm, stays where the halves meet.
+   * </pre>
+   */
+  @Test
+  void aThinHoseKeepsWhatHangsBeyondAClogAndTheLidLetsTheRestFallBack() {
+    Plan plan =
+        tub(0.1, 0.1, r -> r.bore(0.008).skimmer("vessel", 1, 1.6, 0))
+            .levelSwitch(
+                "low", "tub", 0.15, 0.19, Control.LevelSwitch.Action.STOPS_WHEN_LOW, "pump");
+
+    Outcome outcome = Trial.after(plan.draw(), new Failure.DeviceLidOpens("vessel"));
+
+    assertLevel(outcome, "tub").isWithin(0.1, 154.006);
+    assertReached(outcome, "room").isWithin(0.001, 0.5);
+  }
+
   private static Plan tub(Consumer<RunPlan> more) {
+    return tub(1, 0.5, more);
+  }
+
+  private static Plan tub(double length, double width, Consumer<RunPlan> more) {
     return Plan.of("Air follows")
         .storey("ground", 0)
         .floor("room", 100)
         .circuit("main")
-        .vessel("tub", box(1, 0.5, 0.5), v -> v.in("room").raised(1).level(0.2))
+        .vessel("tub", box(length, width, 0.5), v -> v.in("room").raised(1).level(0.2))
         .run(
             "loop",
             r -> {

@@ -1,6 +1,7 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.limit.Bounds;
+import dryfloor.model.file.VisibleText;
 import dryfloor.model.unit.QuantityKind;
 import dryfloor.model.unit.QuantityText;
 import java.util.Optional;
@@ -43,7 +44,8 @@ final class BoundsOptions {
   private double share(String text) {
     double share = read("--keep", QuantityKind.FRACTION, text);
     if (share > 1) {
-      throw refused("--keep: '" + text + "' is more than there is; give at most 100 %");
+      throw refused(
+          "--keep: '" + VisibleText.of(text) + "' is more than there is; give at most 100 %");
     }
     return share;
   }
@@ -54,9 +56,9 @@ final class BoundsOptions {
     if (least >= most) {
       throw refused(
           "--salinity: there is nothing from '"
-              + salinity[0]
+              + VisibleText.of(salinity[0])
               + "' to '"
-              + salinity[1]
+              + VisibleText.of(salinity[1])
               + "'; give the lower first");
     }
     return new Bounds.Salinities(least, most);

@@ -103,6 +103,11 @@ public record Amounts(Units units) {
         });
   }
 
+  /** A salinity (g/kg) that is to be told from one just beside it. */
+  public String fineSalinity(double salinity) {
+    return String.format(Locale.ROOT, "%.2f g/kg", salinity);
+  }
+
   /** A volume (m³) for a table, in which what is not worth telling is nothing. */
   public String tabled(double cubicMetres) {
     return isWorthTelling(cubicMetres) ? volume(cubicMetres) : volumeZero();

@@ -5,6 +5,7 @@ import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.limit.Decider;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.limit.Scale;
+import java.util.Locale;
 
 /** What properties are called, and their values as a person reads them off. */
 public final class PropertyWords {
@@ -77,6 +78,11 @@ public final class PropertyWords {
     };
   }
 
+  /** Rounded down, as what is less than 80 % must not be told as 80 %. */
+  private static String justBelow(double share) {
+    return String.format(Locale.ROOT, "%.1f %%", Math.floor(share * 1000) / 10);
+  }
+
   /** What is wrong beyond an end of a range. */
   String decider(Scale scale, Decider decider) {
     return switch (decider) {
@@ -87,14 +93,14 @@ public final class PropertyWords {
               + " leaves "
               + wording.names().the(lost.vessel())
               + " with "
-              + Math.round(lost.share() * 100)
-              + " % of its water";
+              + justBelow(lost.share())
+              + " of its water";
       case Decider.SalinityOut out ->
           FailureNames.name(out.failure(), wording.installation())
               + " leaves "
               + wording.names().the(out.vessel())
               + " at "
-              + wording.amounts().salinity(out.salinity());
+              + wording.amounts().fineSalinity(out.salinity());
       case Decider.NoAnswer open ->
           FailureNames.name(open.failure(), wording.installation()) + " has no answer";
       case Decider.NotSound unsound ->

@@ -82,9 +82,9 @@ class LimitsCommandTest {
         .containsSubsequence(
             "ends with less than 80 % of its water",
             "outside of 33.0 g/kg to 37.0 g/kg",
-            "At 302 mm, just above: Power lost in the whole building leaves the display at 32.9 g/kg",
-            "At 39 mm, just below: Power lost in the whole building leaves the display with 78 % of"
-                + " its");
+            "At 302 mm, just above: Power lost in the whole building leaves the display at 32.94 g/kg",
+            "At 39 mm, just below: Power lost in the whole building leaves the display with 78.4 %"
+                + " of its");
   }
 
   @Test
