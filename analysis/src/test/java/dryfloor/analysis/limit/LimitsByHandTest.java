@@ -185,8 +185,7 @@ class LimitsByHandTest {
 
     assertThat(dry.wrongToday()).isEmpty();
     assertThat(kept.wrongToday()).containsExactly(POWER_LOST);
-    SingleChange.Moved higher =
-        (SingleChange.Moved) kept.remedies(POWER_LOST).getFirst().change();
+    SingleChange.Moved higher = (SingleChange.Moved) kept.remedies(POWER_LOST).getFirst().change();
     assertThat(higher.value() - DISPLAY).isCloseTo(0.495, within(1e-9));
   }
 
