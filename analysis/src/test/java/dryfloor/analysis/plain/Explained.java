@@ -43,9 +43,70 @@ enum Explained {
           + "parts-at-lowest-point[.]return-line|"
           + "wall-fails[.]display|"
           + "wall-fails[.]sump",
-      "gully|plant-room|hall",
+      "gully|plant-room|hall|beyond",
       0.5e-3,
       0.04),
+
+  BURST_IN_A_BAY(
+      "**A burst in a bay.** When the wall of a vessel fails that stands in a low bay or bund, the "
+          + "water outside soon stands as high as that inside and holds it back; the plain simulator "
+          + "lets all of it out as if nothing stood there. What runs over the edge of the bay in the "
+          + "first ten seconds differs by up to 1 %.",
+      "research-rack-room/.*|coral-nursery/.*",
+      "wall-fails[.](filter-sump|trench)",
+      "collection-sump|rack-room|laboratory-drain|pit-floor|beyond",
+      4e-3,
+      0.01),
+
+  DEPTH_OVER_A_DRIP(
+      "**Depth over a drip.** No law of either says how deep water runs over a small hole in a drain "
+          + "that falls and is never full. In the plain simulator all that passes can press on the "
+          + "hole; in the engine the hole sees what stands in the lower leg. Both wet the floor; how "
+          + "much drips in a day differs by a factor of up to five, and neither is to be relied on.",
+      "coral-nursery/.*|tape-measure/.*",
+      "drips-at-lowest-point[.](header-overflow|raceway-drain-.|main-drain)",
+      "drain-pit|sump-bay|sump|study",
+      0.2,
+      0.8),
+
+  PHASE_OF_A_CYCLE(
+      "**The phase of a cycle.** Where a drip makes the top-off come and go for days, both end "
+          + "somewhere in a cycle of 15 L, and what has been supplied by then differs by a part of it.",
+      "research-rack-room/.*",
+      "joint-drips[.].*|drips-at-lowest-point[.].*",
+      "house-purified",
+      0.5e-3,
+      0.01),
+
+  PUMP_THAT_COMES_AND_GOES(
+      "**A pump that comes and goes.** Each time the pit pump starts and stops, the filling and "
+          + "emptying of its line differ by some hundredths of a litre; a dozen times make a third of a "
+          + "litre in the pit.",
+      "coral-nursery/.*",
+      "parts-at-lowest-point[.](header-overflow|raceway-drain-.)|seam-leaks[.]trench",
+      "drain-pit",
+      2e-3,
+      2e-3),
+
+  TEE_THAT_GULPS(
+      "**A tee that gulps.** A manifold that has come apart fills and takes air in turns while its "
+          + "header drains; when it does so hangs on its last millimetres, and so does by which of its "
+          + "pipes the water goes. The litres in all are alike, their shares differ by up to a tenth.",
+      "coral-nursery/.*",
+      "parts-at-lowest-point[.](manifold-bar|tub-fill)",
+      "trench|beyond|packing-room",
+      4e-3,
+      0.1),
+
+  WAY_OUT_OF_A_LEVEL_RING(
+      "**The way out of a level ring.** When a ring that lies level runs out, its 3.5 L leave by the "
+          + "hoses of one rack or another, one of which ends over the floor; which of them takes how "
+          + "much of the last litre neither knows.",
+      "research-rack-room/.*",
+      "(seam-leaks|wall-fails)[.]rack-[bc]-.*",
+      "collection-sump|laboratory-drain|rack-room",
+      1e-3,
+      3e-3),
 
   MOUTH_OF_A_SHORT_PIPE(
       "**The mouth of a short pipe.** What is left of the skimmer's line hangs in the settling "

@@ -394,9 +394,10 @@ final class Pipe {
     double flow = whole.flow(from.head() - to.head());
     boolean sucksAtFirst = from.isUncovered() && flow > NO_FLOW && !whole.pumps();
     boolean sucksAtSecond = to.isUncovered() && flow < -NO_FLOW;
-    boolean stands = whole.pumps() ? isStarved() : Math.abs(flow) <= NO_FLOW;
+    boolean stands = Math.abs(flow) <= NO_FLOW && !whole.pumps();
     boolean fallsOut =
-        stands && (fallsOutOf(to, isClear(down, 1)) || fallsOutOf(from, isClear(up, -1)));
+        ((stands || (whole.pumps() && isStarved())) && fallsOutOf(to, isClear(down, 1)))
+            || (stands && fallsOutOf(from, isClear(up, -1)));
     return sucksAtFirst
         || sucksAtSecond
         || fallsOut
