@@ -91,9 +91,9 @@ public final class ReportCommand implements Callable<Integer> {
       paramLabel = "N",
       converter = MendCount.class,
       description =
-          "Look for what mends the N worst failures that wet a floor, at most 10, and put it on the"
-              + " owner's page and the worksheet. This takes half a minute each and more."
-              + " Default: 0.")
+          "Look for what mends N failures that wet a floor, the power loss and then the worst, at most"
+              + " 10, and put it on the owner's page and the worksheet. This takes half a minute each"
+              + " and more. Default: 0.")
   private int mends;
 
   @Mixin private Threads threads = new Threads();

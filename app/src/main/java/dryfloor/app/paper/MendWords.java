@@ -76,8 +76,10 @@ final class MendWords {
 
   private static String change(RemedyWords words, Remedy remedy) {
     List<String> costs = words.costs(remedy);
-    return words.change(remedy.change())
-        + (costs.isEmpty() ? "" : " (but " + String.join("; ", costs) + ")");
+    return Sentences.goingOn(words.change(remedy.change()))
+        + (costs.isEmpty()
+            ? ""
+            : " (but " + String.join("; ", costs.stream().map(Sentences::goingOn).toList()) + ")");
   }
 
   /** How large what catches the water has to be, or up to which mark a vessel may be filled. */

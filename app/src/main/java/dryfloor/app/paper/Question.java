@@ -10,6 +10,7 @@ import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
 import dryfloor.app.report.Answer;
 import dryfloor.app.report.Wording;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -45,11 +46,15 @@ public record Question(
       remedies = List.copyOf(remedies);
     }
 
-    /** The worst failures that wet a floor, at most so many. */
+    /**
+     * Failures that wet a floor, at most so many: the power loss, which is asked about first, then
+     * the worst.
+     */
     public static List<Failure> worst(SweepResult sweep, int count) {
       return sweep.worstFirst().stream()
           .filter(result -> Answer.of(result) == Answer.WET)
           .map(FailureResult::failure)
+          .sorted(Comparator.comparing(failure -> !(failure instanceof Failure.BuildingLosesPower)))
           .limit(count)
           .toList();
     }

@@ -7,6 +7,7 @@ import dryfloor.app.view.panel.LongWorkPanel;
 import dryfloor.app.view.panel.Notices;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
+import dryfloor.model.file.Problem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -87,6 +88,11 @@ final class DrawingWindow {
     stage.getScene().setRoot(main.root());
     WindowPlace.divide(main.parts(), dividers);
     furnish();
+  }
+
+  /** Shows what a problem of the drawing is about. */
+  void goTo(Problem problem) {
+    main.goTo(problem);
   }
 
   /** What changed is told against what the file holds, where that is known. */

@@ -23,6 +23,7 @@ import dryfloor.app.view.work.Answers;
 import dryfloor.app.view.work.Selection;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
+import dryfloor.model.file.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +59,8 @@ final class MainWindow {
   private final Playback playback;
   private final TimeLine timeLine;
   private final StoryPanel story;
+  private final DrawingPanel drawn;
+  private final SideTabs side;
   private final LevelChart chart;
   private Optional<Showing> showing = Optional.empty();
 
@@ -84,9 +87,9 @@ final class MainWindow {
     FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
-    DrawingPanel drawn = new DrawingPanel(work, selection, looks.units());
+    drawn = new DrawingPanel(work, selection, looks.units());
     drawn.setPadding(new Insets(12));
-    SideTabs side = new SideTabs(story, drawn);
+    side = new SideTabs(story, drawn);
     editing.setOnChosen(side::showDrawing);
     drafting =
         new DraftingMenus(
@@ -161,6 +164,12 @@ final class MainWindow {
   /** What is shown, where answers are known. */
   Optional<Showing> showing() {
     return showing;
+  }
+
+  /** Chooses what a problem of the drawing is about, and shows its field. */
+  void goTo(Problem problem) {
+    side.showDrawing();
+    drawn.goTo(problem);
   }
 
   /** Gives the keys to the building. */
