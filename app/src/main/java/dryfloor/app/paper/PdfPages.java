@@ -117,6 +117,7 @@ public final class PdfPages {
           .useUnicodeBidiReorderer(new ICUBidiReorderer());
     }
     return sheets
+        .useUnicodeLineBreaker(new LineBreaker())
         .usePdfUaAccessibility(true)
         .useExternalResourceAccessControl(
             (uri, kind) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI)
