@@ -10,6 +10,7 @@ import dryfloor.app.report.Answer;
 import dryfloor.app.report.Sentences;
 import dryfloor.app.report.VerdictSentence;
 import dryfloor.app.report.Wording;
+import dryfloor.model.element.Circuit;
 import dryfloor.model.element.Run;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -64,10 +65,20 @@ final class EmergencyWords {
     return new Report.Card(cases, List.copyOf(breakers));
   }
 
+  /** Where a circuit is switched off, if the drawing says so. */
+  private Optional<String> breaker(String circuit) {
+    return wording.installation().circuits().stream()
+        .filter(drawn -> drawn.id().equals(circuit))
+        .findFirst()
+        .flatMap(Circuit::breaker);
+  }
+
+  /** Circuits of which the drawing does not say where they are switched off. */
   private List<String> breakers(FailureResult.Answered answered) {
     return FirstSteps.of(wording.installation(), answered.outcome()).stream()
         .filter(FirstStep.SwitchOff.class::isInstance)
         .map(FirstStep.SwitchOff.class::cast)
+        .filter(off -> breaker(off.circuit()).isEmpty())
         .map(off -> wording.names().label(off.circuit()))
         .toList();
   }
@@ -113,7 +124,9 @@ final class EmergencyWords {
       case FirstStep.SwitchOff off ->
           "Switch off "
               + the(off.circuit())
-              + " at the breaker, with dry hands: that stops "
+              + " at the breaker"
+              + breaker(off.circuit()).map(place -> " (" + place + ")").orElse("")
+              + ", with dry hands: that stops "
               + Sentences.enumerate(off.parts().stream().map(this::the).toList())
               + ".";
       case FirstStep.ShutValve valve ->

@@ -19,9 +19,6 @@ final class MarkStrips {
   /** So much is shown beyond the first and the last mark (mm). */
   private static final double BEYOND = 15;
 
-  /** A strip that need not begin at the rim begins at a multiple of this (mm). */
-  private static final double STEP = 50;
-
   /** Words of marks are at least this far apart (mm). */
   private static final double LINE = 5;
 
@@ -31,11 +28,20 @@ final class MarkStrips {
   private static final double LONG = 9;
 
   private final Wording wording;
+
+  /** A strip that need not begin at the rim begins at a multiple of this (mm). */
+  private final double step;
+
   private final double room;
 
   private MarkStrips(Wording wording, PaperSize size) {
     this.wording = wording;
-    this.room = Math.floor((size.height() - HEAD_AND_FOOT) / STEP) * STEP;
+    this.step =
+        switch (wording.amounts().units()) {
+          case METRIC -> 50;
+          case US -> 2 * INCH;
+        };
+    this.room = Math.floor((size.height() - HEAD_AND_FOOT) / step) * step;
   }
 
   /** The sheets for these vessels. */
@@ -50,7 +56,7 @@ final class MarkStrips {
   private List<MarkStrip> sheets(VesselMarks vessel) {
     List<Mark> marks = marks(vessel);
     double first = marks.getFirst().depth() - BEYOND;
-    double begin = first < STEP ? 0 : Math.floor(first / STEP) * STEP;
+    double begin = first < step ? 0 : Math.floor(first / step) * step;
     double end = marks.getLast().depth() + BEYOND;
     int count = (int) Math.max(1, Math.ceil((end - begin) / room));
     List<MarkStrip> sheets = new ArrayList<>();
@@ -110,7 +116,7 @@ final class MarkStrips {
 
   private String begins(double from, boolean first) {
     return from == 0
-        ? "upper edge of the rim"
+        ? "the upper edge of the rim"
         : amounts().level(from / MM)
             + " below the rim; "
             + (first ? "above it there is no mark" : "the sheet before ends here");

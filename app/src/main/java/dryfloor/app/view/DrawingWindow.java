@@ -7,6 +7,7 @@ import dryfloor.app.view.panel.LongWorkPanel;
 import dryfloor.app.view.panel.Notices;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
+import dryfloor.model.file.Problem;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -89,9 +90,14 @@ final class DrawingWindow {
     furnish();
   }
 
+  /** Shows what a problem of the drawing is about. */
+  void goTo(Problem problem) {
+    main.goTo(problem);
+  }
+
   /** What changed is told against what the file holds, where that is known. */
   private Work begin(Installation drawing) {
-    Work begun = new Work(drawing, Platform::runLater);
+    Work begun = new Work(drawing, Platform::runLater, begin -> OncePainted.run(stage, begin));
     file.saved().filter(saved -> !saved.equals(drawing)).ifPresent(begun::markSaved);
     return begun;
   }

@@ -134,7 +134,10 @@ final class FileDesk {
             "file-refused",
             words,
             problems,
-            problem -> mend(text, Optional.of(problem)),
+            problem -> {
+              window.notices().dismiss("file-refused");
+              mend(text, Optional.of(problem));
+            },
             new Choice(Words.of("file.mend"), () -> mend(text, Optional.empty())));
   }
 
@@ -142,7 +145,7 @@ final class FileDesk {
     window.mending().begin(text, first);
   }
 
-  /** Lists what should be looked at in a drawing. */
+  /** Lists what should be looked at in a drawing; a click goes to what it is about. */
   void tellWarnings(Opening.Opened opened) {
     window.notices().dismiss("file-refused");
     window.notices().dismiss("file-changed");
@@ -158,6 +161,6 @@ final class FileDesk {
   }
 
   private void list(String id, String key, Path path, List<Problem> problems) {
-    window.notices().list(id, Words.of(key, path, problems.size()), problems);
+    window.notices().list(id, Words.of(key, path, problems.size()), problems, window::goTo);
   }
 }

@@ -1,6 +1,7 @@
 package dryfloor.app.view;
 
 import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.app.drawing.BuildingPicture;
 import dryfloor.app.drawing.Plan;
 import dryfloor.app.drawing.Scene;
@@ -22,6 +23,7 @@ import dryfloor.app.view.work.Answers;
 import dryfloor.app.view.work.Selection;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
+import dryfloor.model.file.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,12 +59,20 @@ final class MainWindow {
   private final Playback playback;
   private final TimeLine timeLine;
   private final StoryPanel story;
+  private final DrawingPanel drawn;
+  private final SideTabs side;
   private final LevelChart chart;
   private Optional<Showing> showing = Optional.empty();
+
+  /** Of which answer that is, where it is one to a failure. */
+  private Optional<Basis> basis = Optional.empty();
 
   private final SplitPane middle = new SplitPane();
   private final MenuBar menus = new MenuBar();
   private final VBox top = new VBox();
+
+  /** An answer to a failure of a drawing. */
+  private record Basis(Installation drawing, FailureResult looked) {}
 
   MainWindow(Work work, Looks shared) {
     this.work = work;
@@ -77,9 +87,9 @@ final class MainWindow {
     FailureListPanel failures = new FailureListPanel(work, looks.units());
     failures.setPadding(new Insets(12));
     story.setPadding(new Insets(12));
-    DrawingPanel drawn = new DrawingPanel(work, selection, looks.units());
+    drawn = new DrawingPanel(work, selection, looks.units());
     drawn.setPadding(new Insets(12));
-    SideTabs side = new SideTabs(story, drawn);
+    side = new SideTabs(story, drawn);
     editing.setOnChosen(side::showDrawing);
     drafting =
         new DraftingMenus(
@@ -111,7 +121,7 @@ final class MainWindow {
     work.answers()
         .addListener(
             (answers, before, now) -> {
-              if (showing.isEmpty() || !goesOn(before, now)) {
+              if (showing.isEmpty() || !(goesOn(before, now) || isShownAlready(now))) {
                 show();
               }
             });
@@ -154,6 +164,12 @@ final class MainWindow {
   /** What is shown, where answers are known. */
   Optional<Showing> showing() {
     return showing;
+  }
+
+  /** Chooses what a problem of the drawing is about, and shows its field. */
+  void goTo(Problem problem) {
+    side.showDrawing();
+    drawn.goTo(problem);
   }
 
   /** Gives the keys to the building. */
@@ -211,6 +227,17 @@ final class MainWindow {
         && before.installation().equals(now.installation());
   }
 
+  /**
+   * Whether this answer is on the screen already, as one that was worked out ahead of the others.
+   */
+  private boolean isShownAlready(Answers now) {
+    return now instanceof Answers.Known known
+        && known.isWhole()
+        && basis.isPresent()
+        && basis.equals(
+            work.chosenIn(known).map(looked -> new Basis(known.installation(), looked)));
+  }
+
   /** Larger letters need wider columns of words. */
   private void giveRoom() {
     double wider = Math.sqrt(looks.enlargement());
@@ -221,6 +248,9 @@ final class MainWindow {
   /** Another answer: told, painted and put on the line of time anew. */
   private void show() {
     Optional<Answers.Known> fresh = work.fresh();
+    basis =
+        fresh.flatMap(
+            known -> work.chosenIn(known).map(looked -> new Basis(known.installation(), looked)));
     if (fresh.isPresent()) {
       Showing next = Showing.of(fresh.get(), work.chosenIn(fresh.get()), looks);
       showing = Optional.of(next);

@@ -14,6 +14,7 @@ final class SideTabs extends TabPane {
     getTabs().addAll(new Tab(Words.of("side.happening"), happening), drawing);
     setTabClosingPolicy(TabClosingPolicy.UNAVAILABLE);
     setId("side-tabs");
+    setAccessibleText(Words.of("side.spoken"));
   }
 
   void showDrawing() {

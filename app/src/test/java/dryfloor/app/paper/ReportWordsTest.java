@@ -2,8 +2,15 @@ package dryfloor.app.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.analysis.failure.NamedFailures;
 import dryfloor.app.sample.ShippedDrawing;
+import dryfloor.model.Installation;
+import dryfloor.model.file.InstallationFile;
+import dryfloor.model.file.Reading;
 import dryfloor.model.unit.Units;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /** The example of the first look, whose power loss and burst are worked out in its README. */
@@ -110,6 +117,31 @@ class ReportWordsTest {
   @Test
   void theCardLeavesRoomToSayWhereTheBreakersAre() {
     assertThat(METRIC.card().breakers()).containsExactly("Plant room sockets");
+  }
+
+  @Test
+  void theCardSaysWhereABreakerIsAndLeavesNoBlankForIt() throws IOException {
+    String text =
+        Files.readString(Path.of("..", "scenarios", "first-look", "as-drawn.json"))
+            .replace(
+                "\"name\": \"Plant room sockets\"",
+                "\"name\": \"Plant room sockets\", \"breaker\": \"Board by the stairs, third\"");
+    Installation told =
+        switch (InstallationFile.readText(text, NamedFailures::check)) {
+          case Reading.Read read -> read.installation();
+          case Reading.Rejected rejected -> throw new AssertionError(rejected.problems());
+        };
+
+    Report.Card card = EmergencyWords.of(SampleReport.question(told, Units.METRIC));
+
+    assertThat(card.breakers()).isEmpty();
+    assertThat(card.cases())
+        .flatExtracting(Report.Emergency::steps)
+        .anySatisfy(
+            step ->
+                assertThat(step)
+                    .contains("Switch off the plant room sockets at the breaker (Board by the")
+                    .contains("stairs, third), with dry hands"));
   }
 
   @Test

@@ -154,6 +154,26 @@ class WorksheetFilesTest {
   }
 
   @Test
+  void whereNothingMendsAFailureTheOwnerIsToldCommonPracticeAndThatNothingWasFound() {
+    Failure failure = Question.Mended.worst(QUESTION.sweep(), 1).getFirst();
+    Question tried =
+        new Question(
+            QUESTION.sweep(),
+            QUESTION.wording(),
+            QUESTION.scale(),
+            QUESTION.drawing(),
+            QUESTION.marks(),
+            List.of(new Question.Mended(failure, List.of())));
+
+    assertThat(ReportWords.of(tried).owner().better())
+        .anyMatch(
+            better ->
+                better.contains(
+                    "(common practice). Worked out here: no single change of the drawing was"
+                        + " found that mends it."));
+  }
+
+  @Test
   void whatWasFoundToMendAFailureIsItsAction() {
     Failure failure = new Failure.RunPartsAtLowestPoint("return-line");
     SingleChange gap =
@@ -173,11 +193,11 @@ class WorksheetFilesTest {
             better ->
                 better.startsWith(
                     "Against \u201cReturn line comes apart at its lowest point\u201d: Worked out"
-                        + " here: Make an air gap of 100 mm"));
+                        + " here: make an air gap of 100 mm"));
     assertThat(report.worksheet().rows())
         .filteredOn(row -> row.id().equals("parts-at-lowest-point.return-line"))
         .singleElement()
-        .satisfies(row -> assertThat(row.action()).contains("Make an air gap of 100 mm"));
+        .satisfies(row -> assertThat(row.action()).contains("make an air gap of 100 mm"));
   }
 
   private static String part(byte[] book, String name) throws IOException {

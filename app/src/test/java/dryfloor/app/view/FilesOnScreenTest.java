@@ -10,7 +10,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,6 +32,27 @@ class FilesOnScreenTest {
     settings = folder.resolve("settings");
     file = folder.resolve("shop.json");
     Files.copy(Path.of("..", "scenarios", "first-look", "as-drawn.json"), file);
+  }
+
+  @Test
+  void aWarningOfAFileThatWasOpenedLeadsToItsPlace() throws IOException {
+    Path shop = folder.resolve("shop.json");
+    Files.writeString(
+        shop,
+        Files.readString(Path.of("..", "scenarios", "first-look", "as-drawn.json"))
+            .replace("\"circuits\": [", "\"circuits\": [ { \"id\": \"spare\" },"));
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(shop))) {
+      Scene scene = screen.window().stage().getScene();
+      FileScreen.waitFor(scene, "notice-file-warnings-list");
+      screen.click(scene, "notice-file-warnings-list");
+
+      HeadlessScreen.waitUntil(
+          "the spare circuit is chosen",
+          () ->
+              scene.lookup("#sheet-heading") instanceof Label heading
+                  && heading.getText().toLowerCase(Locale.ROOT).contains("spare"));
+      assertThat(FileScreen.has(scene, "notice-file-warnings")).isTrue();
+    }
   }
 
   @Test

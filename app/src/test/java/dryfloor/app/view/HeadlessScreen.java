@@ -6,6 +6,7 @@ import dryfloor.model.file.InstallationFile;
 import dryfloor.model.file.Reading;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -59,6 +60,37 @@ final class HeadlessScreen implements AutoCloseable {
           stage.show();
           return new HeadlessScreen(stage);
         });
+  }
+
+  /**
+   * The same with the answer to one failure only, that is looked at: a large drawing is then there
+   * soon.
+   */
+  static HeadlessScreen withOneFailure(String scenario, String failure) {
+    start();
+    Work work = onScreen(() -> new Work(drawing(scenario), Platform::runLater, never -> {}));
+    HeadlessScreen screen =
+        onScreen(
+            () -> {
+              Stage stage = new Stage();
+              stage.setScene(
+                  new Scene(
+                      new MainWindow(work, LOOKS).root(),
+                      ViewApplication.WIDTH,
+                      ViewApplication.HEIGHT));
+              stage.setOnHidden(hidden -> work.close());
+              stage.show();
+              work.choose(Optional.of(failure));
+              work.answerAgain();
+              return new HeadlessScreen(stage);
+            });
+    waitUntil("what is looked at is answered", () -> work.fresh().isPresent());
+    onScreen(
+        () -> {
+          work.stopAnswering();
+          return work;
+        });
+    return screen;
   }
 
   static Installation drawing(String scenario) {

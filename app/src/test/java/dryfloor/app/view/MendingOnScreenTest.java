@@ -110,6 +110,21 @@ class MendingOnScreenTest {
   }
 
   @Test
+  void linesThatEndAsOnWindowsStillDoWhenTheTextIsSaved() throws IOException {
+    String before = Files.readString(faulty).replace("\n", "\r\n");
+    Files.writeString(faulty, before);
+    try (FileScreen screen = FileScreen.started(settings, Optional.of(sound)).answering(faulty)) {
+      Scene scene = mend(screen);
+      paste("\"657 mm\"");
+      waitForProblems(scene, 1);
+      Keys.press(KeyCode.CONTROL, KeyCode.S);
+
+      FileScreen.waitFor(scene, "notice-mending");
+      assertThat(Files.readString(faulty)).isEqualTo(before.replace("\"757 mm\"", "\"657 mm\""));
+    }
+  }
+
+  @Test
   void closingTheWindowAsksForTheTextAsWell() throws IOException {
     try (FileScreen screen = FileScreen.started(settings, Optional.of(sound)).answering(faulty)) {
       String before = Files.readString(faulty);

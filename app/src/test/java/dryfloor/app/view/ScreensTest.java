@@ -30,7 +30,27 @@ class ScreensTest {
     lookAtEveryScreen("first-look", "as-drawn");
   }
 
-  /** It works for minutes: ask for it with -Ddryfloor.screens. */
+  /** Of the largest drawing only what is looked at: all its failures take half a minute. */
+  @Test
+  void theLargestDrawingAtOneFailure() {
+    try (HeadlessScreen screen =
+        HeadlessScreen.withOneFailure("grand-hall/corrected.json", "wall-fails.lagoon")) {
+      Label sentence = screen.find("sentence", Label.class);
+      HeadlessScreen.waitUntil(
+          "the story is told", () -> sentence.getText().contains("plant room floor"));
+      for (double letters : new double[] {14, 28}) {
+        for (boolean dark : new boolean[] {false, true}) {
+          look(dark, letters);
+          Screenshots.take(
+              screen.scene(),
+              "hall-" + (dark ? "dark-" : "light-") + (letters > 20 ? "200" : "100"));
+        }
+      }
+      assertThat(HeadlessScreen.onScreen(() -> screen.scene().getRoot().getStyle())).contains("28");
+    }
+  }
+
+  /** With every failure, and played: ask for it with -Ddryfloor.screens. */
   @Test
   @EnabledIfSystemProperty(named = "dryfloor.screens", matches = ".*")
   void theLargestDrawing() {

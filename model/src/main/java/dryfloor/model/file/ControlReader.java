@@ -20,7 +20,10 @@ final class ControlReader {
   static Circuit circuit(Fields in) {
     String id = in.id();
     return new Circuit(
-        id, in.nameOr(id), in.quantityOr("backup", QuantityKind.TIME, Sign.ZERO_OR_MORE, 0));
+        id,
+        in.nameOr(id),
+        in.quantityOr("backup", QuantityKind.TIME, Sign.ZERO_OR_MORE, 0),
+        in.optionalText("breaker"));
   }
 
   static CirculationPump circulationPump(Fields in) {

@@ -14,7 +14,8 @@ record ControlWriter(Bases bases, RunWriter runs, Spelling spelling) {
     return new Sheet(spelling)
         .put("id", circuit.id())
         .put("name", circuit.name())
-        .quantity("backup", QuantityKind.TIME, circuit.backup());
+        .quantity("backup", QuantityKind.TIME, circuit.backup())
+        .put("breaker", circuit.breaker());
   }
 
   Sheet circulationPump(CirculationPump pump) {

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -20,6 +21,9 @@ final class Fields {
 
   private static final int LONGEST_LIST = 1000;
   private static final int LONGEST_NAME = 200;
+
+  /** What stands on a page in one line. */
+  private static final Set<String> NAMES = Set.of("name", "breaker");
 
   private final Located.Structure node;
   private final Form form;
@@ -81,6 +85,10 @@ final class Fields {
     return "";
   }
 
+  Optional<String> optionalText(String field) {
+    return has(field) ? Optional.of(text(field)) : Optional.empty();
+  }
+
   private void checkWords(String field, String text) {
     Optional<String> unfit = VisibleText.firstUnfit(text);
     if (unfit.isPresent()) {
@@ -88,10 +96,10 @@ final class Fields {
           field,
           field + " holds the invisible " + unfit.get(),
           "letters, digits, spaces and signs only; delete it or type the text anew");
-    } else if (field.equals("name") && text.length() > LONGEST_NAME) {
+    } else if (NAMES.contains(field) && text.length() > LONGEST_NAME) {
       reject(
           field,
-          "a name of " + text.length() + " characters",
+          "a " + field + " of " + text.length() + " characters",
           "at most " + LONGEST_NAME + ", so that it fits on a page");
     } else if (text.isBlank()) {
       reject(field, field + " is empty", "write a word");

@@ -94,7 +94,7 @@ enum Form {
   POWER(required("circuit"), optional("onReturn", "delay")),
   VALVE_POWER(required("circuit", "rest"), optional("onReturn", "delay")),
   CIRCULATION_PUMP(required("id", "vessel", "inlet", "flow", "power"), optional("name")),
-  CIRCUIT(required("id"), optional("name", "backup")),
+  CIRCUIT(required("id"), optional("name", "backup", "breaker")),
   LEVEL_SWITCH(
       required("control", "id", "in", "lower", "upper", "action", "drives"), optional("name")),
   LEAK_SENSOR(required("control", "id", "in", "depth", "drives"), optional("name", "delay")),

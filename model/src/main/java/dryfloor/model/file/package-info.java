@@ -76,7 +76,8 @@
  *     (cupOverflow), (standsIn)</td></tr>
  *   <tr><td>power</td><td>circuit, (onReturn: restarts), (delay: 0 s); powered valves add rest</td></tr>
  *   <tr><td>circulationPump</td><td>id, (name), vessel, inlet, flow, power</td></tr>
- *   <tr><td>circuit</td><td>id, (name), (backup: 0 s)</td></tr>
+ *   <tr><td>circuit</td><td>id, (name), (backup: 0 s), (breaker: where it is
+ *       switched off, in words for the emergency card)</td></tr>
  *   <tr><td>levelSwitch</td><td>control, id, (name), in, lower, upper, action, drives</td></tr>
  *   <tr><td>leakSensor</td><td>control, id, (name), in, depth, (delay: 0 s), drives</td></tr>
  *   <tr><td>timer</td><td>control, id, (name), longestRun, drives</td></tr>

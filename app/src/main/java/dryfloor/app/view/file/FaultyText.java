@@ -16,18 +16,45 @@ import java.util.Optional;
  * @param stamp of the file when it was last read or written here
  * @param saved what the file holds, its lines ending in a line feed; empty where that is not known
  * @param text to begin with, its lines ending in a line feed
+ * @param lineEnd what ends a line in the file
  */
-public record FaultyText(Optional<Path> path, Stamp stamp, Optional<String> saved, String text) {
+public record FaultyText(
+    Optional<Path> path, Stamp stamp, Optional<String> saved, String text, String lineEnd) {
+
+  private static final String FEED = "\n";
+  private static final String RETURN_AND_FEED = "\r\n";
 
   static Optional<FaultyText> of(Path file, Stamp stamp) {
     return InstallationFile.text(file)
-        .map(FaultyText::lines)
-        .map(text -> new FaultyText(Optional.of(file), stamp, Optional.of(text), text));
+        .map(
+            text ->
+                new FaultyText(
+                    Optional.of(file),
+                    stamp,
+                    Optional.of(lines(text)),
+                    lines(text),
+                    lineEnd(text)));
   }
 
   /** What a program left behind when it died in the middle of mending. */
   public static FaultyText of(Unsaved unsaved) {
-    return new FaultyText(unsaved.path(), unsaved.stamp(), Optional.empty(), lines(unsaved.text()));
+    return new FaultyText(
+        unsaved.path(),
+        unsaved.stamp(),
+        Optional.empty(),
+        lines(unsaved.text()),
+        lineEnd(unsaved.text()));
+  }
+
+  /** What ends its first line; all lines are written so. */
+  private static String lineEnd(String text) {
+    int feed = text.indexOf('\n');
+    return feed > 0 && text.charAt(feed - 1) == '\r' ? RETURN_AND_FEED : FEED;
+  }
+
+  /** A text as it stands in the file. */
+  private String asInFile(String now) {
+    return now.replace(FEED, lineEnd);
   }
 
   private static String lines(String text) {
@@ -41,7 +68,7 @@ public record FaultyText(Optional<Path> path, Stamp stamp, Optional<String> save
 
   /** To be kept for the case that the program dies. */
   public Unsaved unsaved(String now) {
-    return new Unsaved(path, stamp, now);
+    return new Unsaved(path, stamp, asInFile(now));
   }
 
   /** Reads a text as a file is read. */
@@ -82,8 +109,10 @@ public record FaultyText(Optional<Path> path, Stamp stamp, Optional<String> save
       if (!there.equals(Stamp.MISSING) && !there.equals(stamp)) {
         return new Written.ChangedByOthers();
       }
-      SafeFile.replace(file, now);
-      return new Written.Kept(new FaultyText(path, Stamp.ofText(now), Optional.of(now), now));
+      String written = asInFile(now);
+      SafeFile.replace(file, written);
+      return new Written.Kept(
+          new FaultyText(path, Stamp.ofText(written), Optional.of(now), now, lineEnd));
     } catch (IOException e) {
       return new Written.Failed(String.valueOf(e));
     }

@@ -54,6 +54,7 @@ final class GuessPanel extends VBox {
     floors.setConverter(new FloorNames(scene));
     floors.setPromptText(Words.of("learn.whichFloor"));
     floors.setId("guess-floor");
+    floors.setAccessibleText(floors.getPromptText());
     floors.setMaxWidth(Double.MAX_VALUE);
     floors.setDisable(true);
     floors.valueProperty().addListener((floor, before, now) -> allow());

@@ -57,6 +57,7 @@ public final class LessonView extends BorderPane {
     this.marked = marked;
     this.leave = leave;
     looks.dark().subscribe(picture::setDark);
+    picture.setAccessibleText(Words.of("learn.picture"));
     asking.setFitToWidth(true);
     asking.setId("lesson");
     story.setPadding(new Insets(12));

@@ -61,7 +61,7 @@ public final class Notices extends VBox {
   /**
    * The same with something that can be done about it.
    *
-   * @param goTo takes a problem that is clicked, or chosen with enter; what was said goes then
+   * @param goTo takes a problem that is clicked, or chosen with enter
    */
   public void list(
       String id, String text, List<Problem> problems, Consumer<Problem> goTo, Choice... choices) {
@@ -71,25 +71,18 @@ public final class Notices extends VBox {
     list.setId("notice-" + id + "-list");
     list.setAccessibleText(text);
     list.setPrefHeight(LINE * Math.min(MOST_LINES, problems.size()) + 4);
-    if (choices.length > 0) {
-      list.setOnMouseClicked(click -> choose(id, list, goTo));
-      list.setOnKeyPressed(
-          key -> {
-            if (key.getCode() == KeyCode.ENTER) {
-              choose(id, list, goTo);
-            }
-          });
-    }
+    list.setOnMouseClicked(click -> choose(list, goTo));
+    list.setOnKeyPressed(
+        key -> {
+          if (key.getCode() == KeyCode.ENTER) {
+            choose(list, goTo);
+          }
+        });
     show(id, new VBox(line(id, text, choices, true), list));
   }
 
-  private void choose(String id, ListView<Problem> list, Consumer<Problem> goTo) {
-    Optional.ofNullable(list.getSelectionModel().getSelectedItem())
-        .ifPresent(
-            problem -> {
-              dismiss(id);
-              goTo.accept(problem);
-            });
+  private static void choose(ListView<Problem> list, Consumer<Problem> goTo) {
+    Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(goTo);
   }
 
   /** Says it no more. */

@@ -47,6 +47,7 @@ public final class StoryPanel extends VBox {
             tab("story.ways", ways),
             tab("mends.title", new MendsPanel(work, units)));
     tabs.setId("story-tabs");
+    tabs.setAccessibleText(Words.of("story.spoken"));
     tabs.getSelectionModel()
         .selectedItemProperty()
         .addListener((tab, before, now) -> showVisible.run());

@@ -74,6 +74,7 @@ public final class MeasuredForm extends BorderPane {
     choice.valueProperty().addListener((chosen, before, now) -> show(now));
     by.setId("measured-by");
     answer.setId("measured-answer");
+    answer.setAccessibleText(Words.of("measured.answer"));
     answer.setEditable(false);
     answer.setWrapText(true);
     compare.setId("measured-compare");

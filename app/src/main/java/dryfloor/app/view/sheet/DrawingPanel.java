@@ -19,6 +19,7 @@ public final class DrawingPanel extends VBox {
 
   private final Selection selection;
   private final PropertySheet sheet;
+  private final FindingsPanel findings;
   private final Label refused = new Label();
 
   /** The drawing of a window. */
@@ -26,13 +27,14 @@ public final class DrawingPanel extends VBox {
     super(10);
     this.selection = selection;
     sheet = new PropertySheet(work, selection, units);
+    findings = new FindingsPanel(work, this::goTo);
     VBox.setVgrow(sheet, Priority.ALWAYS);
     refused.setId("refused");
     refused.getStyleClass().add("field-problem");
     refused.setWrapText(true);
     complain(List.of());
     work.installation().addListener((drawing, before, now) -> complain(List.of()));
-    getChildren().addAll(refused, sheet, new FindingsPanel(work, this::goTo));
+    getChildren().addAll(refused, sheet, findings);
   }
 
   /** Says what keeps something from being done; nothing for what is done. */
@@ -43,6 +45,16 @@ public final class DrawingPanel extends VBox {
             .collect(Collectors.joining("\n")));
     refused.setVisible(!problems.isEmpty());
     refused.setManaged(!problems.isEmpty());
+  }
+
+  /** Goes to what was found when the drawing was read, where it is still so. */
+  public void goTo(Problem problem) {
+    findings
+        .all()
+        .filter(finding -> finding.message().equals(problem.message()))
+        .filter(finding -> finding.remedy().equals(problem.remedy()))
+        .findFirst()
+        .ifPresent(this::goTo);
   }
 
   private void goTo(Finding finding) {

@@ -55,15 +55,19 @@ public final class FindingsPanel extends VBox {
   }
 
   private void show() {
-    Installation drawing = work.installation().get();
     List<Finding> findings =
-        Stream.concat(DrawingCheck.check(drawing).stream(), NamedFailures.check(drawing).stream())
-            .sorted(Comparator.comparing(finding -> !finding.isError()))
-            .toList();
+        all().sorted(Comparator.comparing(finding -> !finding.isError())).toList();
     if (!findings.equals(list.getItems())) {
       list.getItems().setAll(findings);
     }
     count.setText(Words.of("findings.count", findings.size()));
+  }
+
+  /** All that is found in the drawing as it is now. */
+  Stream<Finding> all() {
+    Installation drawing = work.installation().get();
+    return Stream.concat(
+        DrawingCheck.check(drawing).stream(), NamedFailures.check(drawing).stream());
   }
 
   /** A finding: its place, what is wrong, and what would be right. */

@@ -69,6 +69,22 @@ class ElementFormTest {
         .isGreaterThan(FormParts.part(drawing, "return-break").along());
   }
 
+  /** What it begins with must not pass for a place on the emergency card. */
+  @Test
+  void aCircuitMayBeGivenWhereItsBreakerIs() {
+    ElementForm form = form("plant-circuit");
+    Addition breaker =
+        form.additions().stream()
+            .filter(addition -> addition.pointer().equals("/breaker"))
+            .findFirst()
+            .orElseThrow();
+
+    Trial.Sound begun = (Trial.Sound) form.add(breaker);
+
+    assertThat(begun.drawing().circuits().getFirst().breaker())
+        .hasValueSatisfying(place -> assertThat(place).contains("still to be written"));
+  }
+
   @Test
   void anotherIdIsUsedWhereverItWasNamed() {
     Installation renamed = set("sump", "id", "filter");
