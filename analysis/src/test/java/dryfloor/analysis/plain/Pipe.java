@@ -401,9 +401,15 @@ final class Pipe {
     return sucksAtFirst
         || sucksAtSecond
         || fallsOut
+        || fillsNoMore()
         || runsOutLevel()
         || airAtHole(flow)
         || columnParts(flow);
+  }
+
+  /** Whether it began to fill and what filled it has stopped. */
+  private boolean fillsNoMore() {
+    return missing() > NO_LEG && flowFrom == 0 && flowTo == 0 && !bothEndsAboveCrest();
   }
 
   /** Whether its pump runs and gets no water. */
