@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
@@ -148,25 +147,12 @@ public final class Limits {
             .filter(Property.RunningLevel.class::isInstance)
             .map(Property.RunningLevel.class::cast)
             .toList();
-    Map<String, Double> highest = new ConcurrentHashMap<>();
+    boolean[] free = new boolean[levels.size()];
     Team.share(
-        levels.size(),
-        threads,
-        progress,
-        i ->
-            limits
-                .highest(levels.get(i))
-                .ifPresent(settled -> highest.put(levels.get(i).of(), settled)));
-    return Map.copyOf(highest);
-  }
-
-  private Optional<Double> highest(Property.RunningLevel level) {
-    return held(level).isPresent()
-        ? Optional.empty()
-        : new LimitSearch(choices, level, today, progress::cancelled)
-            .highest()
-            .flatMap(Trial::inquiry)
-            .map(inquiry -> Trial.settled(level, inquiry.normal()));
+        levels.size(), threads, Progress.NONE, i -> free[i] = limits.held(levels.get(i)).isEmpty());
+    List<Property.RunningLevel> asked =
+        IntStream.range(0, free.length).filter(i -> free[i]).mapToObj(levels::get).toList();
+    return new HighestLevels(limits.today, threads, progress).of(limits.choices, asked);
   }
 
   private LimitAnswer answer(Property property) {

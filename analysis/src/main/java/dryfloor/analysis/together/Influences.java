@@ -97,6 +97,19 @@ final class Influences {
     return new Influence(everywhere, dependence.withLookers(changed));
   }
 
+  /**
+   * What is otherwise where one element or part is drawn otherwise; nothing where no thing has its
+   * id.
+   *
+   * @param without what goes on there when nothing fails
+   */
+  Optional<Influence> ofChange(String id, Outcome without) {
+    Influence seen = of(List.of(), without);
+    return dependence
+        .find(id)
+        .map(thing -> new Influence(false, dependence.withLookers(Set.of(thing))).and(seen));
+  }
+
   private void addLevels(Outcome outcome, Set<Thing> changed) {
     Trajectory levels = outcome.trajectory();
     for (String place : levels.places()) {
