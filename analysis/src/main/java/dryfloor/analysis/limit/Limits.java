@@ -69,16 +69,17 @@ public final class Limits {
   }
 
   /**
-   * Finds the limits of these properties of a drawing whose failures are answered, and no more:
-   * within them floors stay dry.
+   * Finds the limits of these properties of a drawing whose failures are answered, and no more.
    *
+   * @param bounds what no failure may do; one that does it today already is not held against a
+   *     value
    * @param threads to use; the answers do not depend on it
    * @param progress told of properties
    * @return one for each property, in their order
    */
   public static List<LimitAnswer> of(
-      SweepResult today, List<Property> properties, int threads, Progress progress) {
-    return new Limits(new Today(today, Bounds.DRY_FLOORS), progress).answers(properties, threads);
+      SweepResult today, List<Property> properties, Bounds bounds, int threads, Progress progress) {
+    return new Limits(new Today(today, bounds), progress).answers(properties, threads);
   }
 
   private LimitResult found(List<LimitAnswer> answers, List<Remedy> remedies) {

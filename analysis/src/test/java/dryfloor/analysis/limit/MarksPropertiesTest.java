@@ -29,7 +29,7 @@ class MarksPropertiesTest {
     SweepResult today = answered(building.draw());
     List<Property> levels = levels(today.installation());
 
-    List<LimitAnswer> whole = Limits.of(today, levels, 1, Progress.NONE);
+    List<LimitAnswer> whole = Limits.of(today, levels, Bounds.DRY_FLOORS, 1, Progress.NONE);
 
     assertThat(Limits.highestRunningLevels(today, 1, Progress.NONE))
         .isEqualTo(MarksTheShortWayTest.marks(whole));

@@ -2,7 +2,6 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
-import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Remedy;
@@ -49,36 +48,8 @@ public final class LimitsReport {
             + (result.answers().isEmpty()
                 ? "."
                 : ". A range holds while every failure that is dry or caught today stays so."));
-    bounds();
-  }
-
-  private void bounds() {
-    Bounds bounds = result.bounds();
-    String lived = "no display, refugium, raceway or quarantine tank that does not today ends ";
-    bounds
-        .keeps()
-        .ifPresent(
-            share ->
-                lines.paragraph(
-                    "",
-                    "And while "
-                        + lived
-                        + "with less than "
-                        + Math.round(share * 100)
-                        + " % of its water."));
-    bounds
-        .salinity()
-        .ifPresent(
-            band ->
-                lines.paragraph(
-                    "",
-                    "And while "
-                        + lived
-                        + "outside of "
-                        + wording.amounts().salinity(band.least())
-                        + " to "
-                        + wording.amounts().salinity(band.most())
-                        + "."));
+    BoundsText.sentences(result.bounds(), wording)
+        .forEach(sentence -> lines.paragraph("", sentence));
   }
 
   /** For each failure that does today what none may what mends it, the least first. */
