@@ -15,7 +15,7 @@ import javafx.scene.layout.VBox;
  */
 final class BoundsFields extends VBox {
 
-  private static final int COLUMNS = 6;
+  private static final int COLUMNS = 5;
 
   private final TextField keep = field("limits-keep", "80 %", "limits.keep.spoken");
   private final TextField least = field("limits-least", "33 g/kg", "limits.least.spoken");
@@ -31,10 +31,11 @@ final class BoundsFields extends VBox {
     getChildren()
         .addAll(
             new FlowPane(
-                12,
+                8,
                 4,
                 row(label("limits.keep", keep), keep),
-                row(label("limits.least", least), least, label("limits.most", most), most)),
+                row(label("limits.least", least), least),
+                row(label("limits.most", most), most)),
             complaint);
     complain("");
   }
