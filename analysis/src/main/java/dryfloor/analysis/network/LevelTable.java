@@ -1,11 +1,13 @@
 package dryfloor.analysis.network;
 
+import dryfloor.model.element.Floor;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.shape.Shape;
 import java.util.Arrays;
 import java.util.List;
 import java.util.NavigableSet;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * Level and volume of a body of water, straight between its points and continued with the last
@@ -32,6 +34,37 @@ public final class LevelTable {
   /** Upright walls of one area (m²) from an elevation upwards. */
   public static LevelTable upright(double bottom, double area) {
     return new LevelTable(new double[] {bottom, bottom + 1}, new double[] {0, area});
+  }
+
+  /**
+   * A floor beside vessels whose walls are gone: what stands within their outlines stands at the
+   * level of the floor, but is counted with them, and the room under it is there only once. Where
+   * they would leave no floor at all, its area can only have been meant to lie beside them.
+   */
+  static LevelTable floor(Floor floor, List<Vessel> fallenApart) {
+    NavigableSet<Double> cuts = new TreeSet<>();
+    cuts.add(floor.elevation());
+    fallenApart.forEach(vessel -> addCuts(vessel, cuts));
+    cuts.headSet(floor.elevation()).clear();
+    cuts.add(cuts.last() + 1);
+    double[] elevations = withoutTwins(cuts);
+    double[] volumes =
+        Arrays.stream(elevations).map(y -> besideOnFloor(floor, fallenApart, y)).toArray();
+    LevelTable beside = new LevelTable(elevations, volumes);
+    boolean isRoom =
+        IntStream.range(0, elevations.length - 1)
+            .allMatch(i -> beside.area(i) > 0.05 * floor.area());
+    return isRoom ? beside : upright(floor.elevation(), floor.area());
+  }
+
+  private static double besideOnFloor(Floor floor, List<Vessel> fallenApart, double elevation) {
+    double volume = floor.area() * (elevation - floor.elevation());
+    for (Vessel vessel : fallenApart) {
+      Shape shape = vessel.shape();
+      volume -= shape.volumeBelow(elevation - vessel.bottom());
+      volume += shape.volumeBelow(floor.elevation() - vessel.bottom());
+    }
+    return volume;
   }
 
   /** Any rising points. */

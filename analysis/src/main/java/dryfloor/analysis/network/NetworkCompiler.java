@@ -123,7 +123,11 @@ final class NetworkCompiler {
                     Place.pool(
                         floor.id(),
                         Place.Kind.FLOOR,
-                        LevelTable.upright(floor.elevation(), floor.area()))));
+                        LevelTable.floor(
+                            floor,
+                            standing.getOrDefault(floor.id(), List.of()).stream()
+                                .filter(this::isLost)
+                                .toList()))));
     byId(installation.supplies()).forEach(this::addSupply);
     byId(installation.drains())
         .forEach(
@@ -132,6 +136,10 @@ final class NetworkCompiler {
                     Place.outside(drain.id(), Place.Kind.DRAIN, outfallLevel(drain))));
     registry.addNamed(Place.outside(Ledger.BEYOND, Place.Kind.BEYOND, FAR_BELOW));
     registry.addNamed(Place.outside(Ledger.OUTSIDE, Place.Kind.OUTSIDE, FAR_BELOW));
+  }
+
+  private boolean isLost(Vessel vessel) {
+    return effects.has(Effect.VesselLost.class, lost -> lost.vessel().equals(vessel.id()));
   }
 
   /** A supply stands at the level to which its pressure would lift water. */

@@ -2,6 +2,7 @@ package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.hydraulics.Siphon;
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.network.LegProfile;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.PipeFixture.FloatFixture;
@@ -21,6 +22,9 @@ final class FullPipe {
   private static final double NOTHING = 1e-10;
 
   private static final double NEVER = 10;
+
+  /** A pool that runs off over lips becomes no thinner than this for an hour (m). */
+  static final double FILM = 1e-5;
 
   private final FlowNetwork network;
   private final State state;
@@ -132,6 +136,7 @@ final class FullPipe {
     double end = sealed ? pipe.bore() / 2 : 0;
     return cover(0, flow) > (pumped ? 0 : end)
         && cover(1, flow) > end
+        && coverOfLevel() > end
         && crestHolds() > 0
         && holes.stream()
             .allMatch(hole -> holds(hole, flow, sealed ? hole.fixture().seal() : 0) > 0);
@@ -148,8 +153,7 @@ final class FullPipe {
   private double cover(int side, double flow) {
     double entering = side == 0 ? flow : -flow;
     PipeEnd end = pipe.leg(side).end();
-    if ((entering <= NOTHING && !hangsIn(side, flow))
-        || (end.atJunction() && state.teeFull[end.junction()])) {
+    if (entering <= NOTHING && !hangsIn(side, flow)) {
       return NEVER;
     }
     if (side == 0 && pumped) {
@@ -157,12 +161,34 @@ final class FullPipe {
           ? Math.min(through.leftBeforeAirFollows(field.head(through.ends[1]), field.levels), NEVER)
           : NEVER;
     }
+    return above(end);
+  }
+
+  /** Water above an end (m). */
+  private double above(PipeEnd end) {
+    if (end.atJunction() && state.teeFull[end.junction()]) {
+      return NEVER;
+    }
     Place place = network.places().get(end.place());
     return switch (place.kind()) {
       case SUPPLY -> NEVER;
       case DRAIN, BEYOND, OUTSIDE -> place.head() - end.elevation();
       case VESSEL, BASIN, FLOOR, COLUMN, TEE, DEVICE -> field.levels[end.place()] - end.elevation();
     };
+  }
+
+  /**
+   * Water over the higher covered end of a pipe that lies level (m). When both are bare it runs
+   * out, at whichever end air can pass the water, though nothing sucks: all but a film, as nothing
+   * lifts its water anywhere. A thin hose goes on holding it.
+   */
+  double coverOfLevel() {
+    PipeEnd first = pipe.leg(0).end();
+    PipeEnd second = pipe.leg(1).end();
+    double lower = Math.min(first.elevation(), second.elevation());
+    return pipe.bore() > Siphon.HANGS_IN && pipe.crest() - lower < LegProfile.LEVEL_STRETCH
+        ? Math.max(above(first), above(second)) - FILM
+        : NEVER;
   }
 
   /**

@@ -44,6 +44,14 @@ final class FullPipeTriggers {
                 takeAir(i);
               }));
     }
+    triggers.add(
+        new Trigger(
+            pipe.run() + " runs out level",
+            full::coverOfLevel,
+            () -> {
+              story.tell(state.time, What.TAKES_AIR_AT_OPENING, pipe.run(), placeId(pipe, 1));
+              takeAir(i);
+            }));
     for (FullPipe.Hole hole : full.holes()) {
       triggers.add(
           new Trigger(

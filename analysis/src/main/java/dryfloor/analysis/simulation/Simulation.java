@@ -104,7 +104,7 @@ public final class Simulation {
     salt = new Salt(network, state.salt);
     recorder = books.orElseGet(() -> new Recorder(network, story));
     teeTriggers =
-        new TeeTriggers(network, state, field, new TeePool(network, state, recorder, salt));
+        new TeeTriggers(network, state, field, new TeePool(network, state, field, recorder, salt));
     timed = new TimedEffects(network, state, agenda, story, salt, recorder);
     onItsWay = new StillOnItsWay(network, state, recorder, carriedBefore);
     neverRan = new NeverRan(network, recorder, carriedBefore);

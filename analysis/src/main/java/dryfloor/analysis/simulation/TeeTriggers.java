@@ -22,8 +22,12 @@ final class TeeTriggers {
 
   private static final double NEVER = 1;
 
-  /** A leg whose water is this near to the tee has run empty (m). */
+  /**
+   * A leg whose water is this near to the tee has run empty (m), or by this share of its height.
+   */
   private static final double EMPTY = 2e-3;
+
+  private static final double EMPTY_SHARE = 0.01;
 
   private final FlowNetwork network;
   private final State state;
@@ -32,7 +36,10 @@ final class TeeTriggers {
   /** By tee: the pipes that end there, each with the side on which it does. */
   private final List<List<Meeting>> meetings = new ArrayList<>();
 
-  private record Meeting(int pipe, int side) {}
+  /**
+   * @param empty height of the water over the tee at which the leg there has run empty (m)
+   */
+  private record Meeting(int pipe, int side, double empty) {}
 
   private final TeePool pool;
 
@@ -55,10 +62,18 @@ final class TeeTriggers {
       for (int side = 0; side < 2; side++) {
         PipeEnd end = network.pipes().get(i).leg(side).end();
         if (end.atJunction()) {
-          meetings.get(end.junction()).add(new Meeting(i, side));
+          meetings
+              .get(end.junction())
+              .add(new Meeting(i, side, empty(network.pipes().get(i).leg(side))));
         }
       }
     }
+  }
+
+  /** A leg that lies level holds all its water within a millimetre. */
+  private double empty(Pipe.Leg leg) {
+    double top = network.places().get(leg.column()).table().level(leg.volume());
+    return Math.min(EMPTY, EMPTY_SHARE * (top - leg.end().elevation()));
   }
 
   private boolean letsAirIn(Path.PipeHole hole) {
@@ -71,6 +86,11 @@ final class TeeTriggers {
       int tee = i;
       if (state.teeFull[i]) {
         triggers.add(new Trigger(name(tee) + " takes air", () -> air(tee), () -> open(tee)));
+        triggers.add(
+            new Trigger(
+                name(tee) + " hands its pool on",
+                () -> pool.goesOn(tee) ? -1 : NEVER,
+                () -> pool.goOn(tee)));
       } else if (state.teeRunsOff[i]) {
         triggers.add(
             new Trigger(
@@ -99,14 +119,16 @@ final class TeeTriggers {
   /** How far the air is from the tee (m). */
   private double air(int tee) {
     double least = NEVER;
-    double pressure = state.teeHeads[tee] - network.tees().get(tee).elevation();
+    double pressure = state.teeHeads[tee] - network.tees().get(tee).elevation() - FullPipe.FILM;
     for (Meeting meeting : meetings.get(tee)) {
       if (!state.pipes[meeting.pipe()].full) {
         Pipe.Leg leg = network.pipes().get(meeting.pipe()).leg(meeting.side());
         double column =
             leg.negligible()
                 ? pressure
-                : field.levels[leg.column()] - network.tees().get(tee).elevation() - EMPTY;
+                : field.levels[leg.column()]
+                    - network.tees().get(tee).elevation()
+                    - meeting.empty();
         least = Math.min(least, Math.max(column, pressure));
       }
     }
@@ -123,7 +145,7 @@ final class TeeTriggers {
 
   private void close(int tee) {
     state.teeFull[tee] = true;
-    pool.runOff(tee);
+    pool.runIntoPipes(tee);
     state.teeHeads[tee] = network.tees().get(tee).elevation() + network.tees().get(tee).bore();
   }
 }

@@ -7,6 +7,7 @@ import static dryfloor.analysis.installation.WaterAssert.assertLitresIn;
 import static dryfloor.analysis.installation.WaterAssert.assertLitresOn;
 import static dryfloor.analysis.installation.WaterAssert.assertReached;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import dryfloor.analysis.failure.Failure;
@@ -46,6 +47,25 @@ class LeaksAndFloorsTest {
     Ending.StillMoving moving = (Ending.StillMoving) outcome.ending();
     assertThat(moving.place()).isEqualTo("room");
     assertThat(moving.speed() * 3600).isBetween(-2e-3, -0.4e-3);
+  }
+
+  /**
+   * A tub of 2 m² that stands on a floor of 10 m² loses its wall with 600 L in it. They stand 60 mm
+   * deep all over the floor, where the tub stood too, not 600 / (10 + 2) = 50 mm.
+   */
+  @Test
+  void whatABrokenTubHeldCoversTheFloorUnderItToo() {
+    Installation installation =
+        Plan.of("A deep room")
+            .storey("ground", 0)
+            .floor("room", 10, 0.1, Plan.BEYOND)
+            .vessel("tub", box(2, 1, 0.8), v -> v.in("room").level(0.3).fresh())
+            .draw();
+
+    Outcome outcome = Trial.after(installation, new Failure.WallFails("tub"));
+
+    assertThat(outcome.floors().getFirst().depth()).isCloseTo(0.060, within(1e-4));
+    assertLevel(outcome, "tub").isCloseToMillimetres(60);
   }
 
   @Test

@@ -6,6 +6,7 @@ import static dryfloor.analysis.installation.WaterAssert.assertLevel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.analysis.failure.Effect;
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.Trial;
 import dryfloor.model.Installation;
@@ -78,5 +79,59 @@ class OpenEndsRunOutByHandTest {
 
     assertLevel(outcome, "pit").isCloseToMillimetres(303.22);
     assertDrained(outcome, "yard-drain").isNothing();
+  }
+
+  /**
+   * A pump lifts from a sump of 1 m² through 2.5 m of 40 mm, 100 mm up to 2 m, into a ring of 60
+   * mm, 4 m long, that lies level between two junctions; from each a hose of 20 mm, 1 m long, leads
+   * down into a tray of 1 m² whose edge is at 300 mm and over which all of it falls back. When the
+   * pump stops, the ring, 2827.4 mm² · 4 m = 11.310 L, runs out though it leads from air to air at
+   * one height; so do the hoses, twice 314.16 mm² · 1 m = 0.628 L, and the riser down to the level
+   * z in the sump: it holds 1256.6 mm² · 2.5 m = 3.142 L, of which 3.142 · (z − 0.1)/1.9 stay. The
+   * tray gives what stood above its edge.
+   */
+  @Test
+  void aLevelRingRunsOutWhenItsPumpStops() {
+    Installation drawing =
+        Plan.of("A ring over a tray")
+            .storey("ground", 0)
+            .floor("hall", 100)
+            .circuit("main")
+            .vessel("tray", box(1, 1, 0.5), v -> v.in("hall").raised(1).level(0.3).fresh())
+            .vessel("sump", box(1, 1, 0.8), v -> v.in("hall").level(0.4).fresh())
+            .weir("edge", "tray", "sump", 0.3, 0.5)
+            .junction("near", 2)
+            .junction("far", 2)
+            .run(
+                "riser",
+                r ->
+                    r.from("sump", 0.1)
+                        .toJunction("near")
+                        .bore(0.04)
+                        .length(2.5)
+                        .pump("pump", 0.2, "main", 0, 4, 0.5, 3, 1, 0))
+            .run("ring", r -> r.fromJunction("near").toJunction("far").bore(0.06).length(4))
+            .run("left", r -> r.fromJunction("near").to("tray", 0.4).bore(0.02).length(1))
+            .run("right", r -> r.fromJunction("far").to("tray", 0.45).bore(0.02).length(1))
+            .draw();
+    Outcome normal = Trial.normal(drawing);
+    double before = level(normal, "sump");
+
+    Outcome after = Trial.after(drawing, new Failure.CircuitTrips("main"));
+
+    double falls = 0.011310 + 2 * 0.000314 + 0.003142 + level(normal, "tray") - 1.3;
+    double staysInRiser = 0.003142 / 1.9;
+    double sump = (before + falls + staysInRiser * 0.1) / (1 + staysInRiser);
+    assertLevel(after, "sump").isCloseToMillimetres(sump * 1e3);
+    assertLevel(after, "tray").isCloseToMillimetres(300);
+  }
+
+  /** Elevation of the level (m). */
+  private static double level(Outcome outcome, String vessel) {
+    return outcome.vessels().stream()
+        .filter(v -> v.id().equals(vessel))
+        .findFirst()
+        .orElseThrow()
+        .levelAfter();
   }
 }

@@ -65,4 +65,49 @@ class TeeFillsAgainByHandTest {
           .isCloseTo(normal.vessels().get(i).levelAfter(), within(1e-4));
     }
   }
+
+  /**
+   * The same where a header above feeds two tees that a bar joins: while it lies empty the tees
+   * drain, and water from the header fills them from above, so that no pipe there has room for what
+   * stood in their pools. They would keep 164 mm by 164 mm, 57 mm deep, and lack 1.5 L below each.
+   */
+  @Test
+  void teesBelowAHeaderKeepNoPoolEither() {
+    Installation manifold =
+        Plan.of("Header over a manifold")
+            .storey("ground", 0)
+            .floor("room", 50)
+            .circuit("main")
+            .vessel("header", box(0.5, 0.5, 0.6), v -> v.in("room").raised(2.5).level(0.3))
+            .vessel("upper", box(1, 0.5, 0.5), v -> v.in("room").raised(1).level(0.3))
+            .vessel("lower", box(1, 0.5, 1), v -> v.in("room").level(0.6))
+            .weir("edge", "upper", "lower", 0.3, 0.3)
+            .weir("header-edge", "header", "lower", 0.5, 0.3)
+            .junction("near", 2)
+            .junction("far", 2)
+            .run(
+                "riser",
+                r ->
+                    r.from("lower", 0.1)
+                        .to("header", 0.55)
+                        .bore(0.05)
+                        .length(4)
+                        .pump("pump", 0.2, "main", 0, 6, 2, 4))
+            .run("feed", r -> r.from("header", 0.06).toJunction("near").bore(0.07).length(2))
+            .run("bar", r -> r.fromJunction("near").toJunction("far").bore(0.057).length(2))
+            .run("left", r -> r.fromJunction("near").to("upper", 0.35).bore(0.02).length(1.5))
+            .run("right", r -> r.fromJunction("far").to("upper", 0.35).bore(0.02).length(1.5))
+            .draw();
+    Outcome normal = Trial.normal(manifold);
+
+    Outcome after = Trial.after(manifold, new Failure.CircuitTripsForAWhile("main"));
+
+    assertThat(Trial.happened(after, What.RUN_EMPTIES, "bar")).isTrue();
+    assertThat(after.vessels()).hasSameSizeAs(normal.vessels());
+    for (int i = 0; i < after.vessels().size(); i++) {
+      assertThat(after.vessels().get(i).levelAfter())
+          .as(after.vessels().get(i).id())
+          .isCloseTo(normal.vessels().get(i).levelAfter(), within(1e-4));
+    }
+  }
 }

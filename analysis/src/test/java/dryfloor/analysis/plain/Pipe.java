@@ -12,6 +12,9 @@ final class Pipe {
   private static final double NO_LEG = 1e-7;
   private static final double BARE = 1e-3;
 
+  /** Ends that differ by less than this lie level (m). */
+  private static final double LEVEL = 1e-3;
+
   /**
    * Widest bore that holds water over an open lower end with air under it: 1.84 times the capillary
    * length of 2.7 mm to either side (stability of a meniscus after Rayleigh and Taylor, from
@@ -45,7 +48,7 @@ final class Pipe {
 
     boolean isUncovered() {
       return node instanceof Tee tee
-          ? tee.isOpen() && level() <= elevation + 1e-6
+          ? tee.isOpen() && level() <= elevation + 1e-5
           : level() <= elevation + 1e-6;
     }
   }
@@ -383,7 +386,22 @@ final class Pipe {
         Math.abs(flow) <= NO_FLOW
             && !whole.pumps()
             && (fallsOutOf(to, isClear(down, 1)) || fallsOutOf(from, isClear(up, -1)));
-    return sucksAtFirst || sucksAtSecond || fallsOut || airAtHole(flow) || columnParts(flow);
+    return sucksAtFirst
+        || sucksAtSecond
+        || fallsOut
+        || runsOutLevel()
+        || airAtHole(flow)
+        || columnParts(flow);
+  }
+
+  /**
+   * A level pipe runs out of an end where air can pass the water in it, if the other is bare too.
+   */
+  private boolean runsOutLevel() {
+    return bore > HANGS_IN
+        && from.isUncovered()
+        && to.isUncovered()
+        && crest < Math.min(from.elevation(), to.elevation()) + LEVEL;
   }
 
   /**
