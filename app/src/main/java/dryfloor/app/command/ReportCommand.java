@@ -1,11 +1,9 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.failure.Failure;
-import dryfloor.analysis.limit.Mends;
 import dryfloor.analysis.mark.Marks;
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.analysis.sweep.BaselineProblem;
-import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
 import dryfloor.app.paper.PaperFile;
@@ -13,7 +11,6 @@ import dryfloor.app.paper.PaperForm;
 import dryfloor.app.paper.PaperSize;
 import dryfloor.app.paper.Papers;
 import dryfloor.app.paper.Question;
-import dryfloor.app.report.Answer;
 import dryfloor.model.Installation;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
@@ -132,16 +129,10 @@ public final class ReportCommand implements Callable<Integer> {
   }
 
   private List<Question.Mended> mended(OneDrawing one, SweepResult sweep) {
-    List<Failure> worst =
-        sweep.worstFirst().stream()
-            .filter(result -> Answer.of(result) == Answer.WET)
-            .map(FailureResult::failure)
-            .limit(mends)
-            .toList();
     List<Question.Mended> all = new ArrayList<>();
-    for (Failure failure : worst) {
+    for (Failure failure : Question.Mended.worst(sweep, mends)) {
       try (WatchedProgress progress = one.progress()) {
-        all.add(new Question.Mended(failure, Mends.of(sweep, failure, threads.count(), progress)));
+        all.add(Question.Mended.of(sweep, failure, threads.count(), progress));
       }
     }
     return all;

@@ -43,6 +43,19 @@ final class MendWords {
         .orElse(practice);
   }
 
+  /** What was worked out where there is something; common practice where there is not. */
+  String forOwner(Failure failure) {
+    String practice = FailureNames.remedy(failure) + " (common practice).";
+    return found(failure)
+        .map(sentence -> mendedBySomething(failure) ? sentence : practice + " " + sentence)
+        .orElse(practice);
+  }
+
+  private boolean mendedBySomething(Failure failure) {
+    return question.mended().stream()
+        .anyMatch(mended -> mended.failure().equals(failure) && !mended.remedies().isEmpty());
+  }
+
   /** Changes that were found to mend a failure; nothing where none were looked for. */
   Optional<String> found(Failure failure) {
     return question.mended().stream()
@@ -53,7 +66,7 @@ final class MendWords {
 
   private String found(List<Remedy> remedies) {
     if (remedies.isEmpty()) {
-      return "Worked out here: no single change was found that mends it.";
+      return "Worked out here: no single change of the drawing was found that mends it.";
     }
     RemedyWords words = new RemedyWords(wording);
     List<String> changes =

@@ -1,9 +1,7 @@
 package dryfloor.app.paper;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Optional;
 import org.apache.fontbox.FontBoxFont;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -30,10 +28,9 @@ final class OneTypeface implements FontMapper {
 
   /** The typeface in a file of the program. */
   static OneTypeface of(String file) {
-    try (InputStream stream =
-        Optional.ofNullable(OneTypeface.class.getResourceAsStream(file))
-            .orElseThrow(() -> new IllegalStateException("the program lacks its " + file))) {
-      return new OneTypeface(new TTFParser().parse(new RandomAccessReadBuffer(stream)));
+    try {
+      return new OneTypeface(
+          new TTFParser().parse(new RandomAccessReadBuffer(TypefaceFile.read(file))));
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }

@@ -155,10 +155,7 @@ final class OwnerWords {
         .forEach(
             answered ->
                 remedies.putIfAbsent(
-                    mends
-                        .found(answered.failure())
-                        .orElseGet(
-                            () -> FailureNames.remedy(answered.failure()) + " (common practice)."),
+                    mends.forOwner(answered.failure()),
                     FailureNames.name(answered.failure(), drawing)));
     List<String> better = new ArrayList<>();
     remedies.entrySet().stream()

@@ -14,6 +14,9 @@ final class PageStyle implements Content {
   /** Left and right of a sheet, as the style sheet has it (mm). */
   static final double MARGIN = 14;
 
+  /** Above and below what is printed, as the style sheet has it (mm). */
+  static final double ABOVE_AND_BELOW = 30;
+
   /** So many digits tell a fingerprint from every other that anybody will meet. */
   private static final int TOLD = 16;
 

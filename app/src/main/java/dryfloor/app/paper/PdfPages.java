@@ -8,16 +8,19 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.PageBox;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.text.Bidi;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
@@ -32,7 +35,6 @@ import org.apache.pdfbox.pdmodel.font.FontMappers;
 public final class PdfPages {
 
   private static final String TYPEFACE = "DejaVu Sans";
-  private static final String FILES = "/net/sf/jasperreports/fonts/dejavu/";
   private static final int REGULAR = 400;
   private static final int BOLD = 700;
   private static final Set<FSFontUseCase> EVERYWHERE =
@@ -47,7 +49,7 @@ public final class PdfPages {
   static {
     WORKINGS.setLevel(Level.OFF);
     XRLog.setLoggingEnabled(false);
-    FontMappers.set(OneTypeface.of(FILES + "DejaVuSans.ttf"));
+    FontMappers.set(OneTypeface.of("DejaVuSans.ttf"));
   }
 
   private PdfPages() {}
@@ -83,8 +85,11 @@ public final class PdfPages {
     return bytes.toByteArray();
   }
 
-  /** On how many sheets a page goes. */
-  static int count(String page, PaperSize size, double share) throws IOException {
+  /**
+   * How much of the room between the margins of the sheet a page leaves free, from 0 to 1; nothing
+   * where it does not go on one sheet.
+   */
+  static OptionalDouble spare(String page, PaperSize size, double share) throws IOException {
     ONE_AT_A_TIME.lock();
     try (BatikSVGDrawer pictures = new BatikSVGDrawer();
         PdfBoxRenderer renderer =
@@ -92,7 +97,12 @@ public final class PdfPages {
                 .toStream(OutputStream.nullOutputStream())
                 .buildPdfRenderer()) {
       renderer.layout();
-      return renderer.getRootBox().getLayer().getPages().size();
+      List<PageBox> all = renderer.getRootBox().getLayer().getPages();
+      PageBox first = all.getFirst();
+      double room = first.getBottom() - first.getTop();
+      return all.size() == 1
+          ? OptionalDouble.of((first.getBottom() - renderer.getRootBox().getHeight()) / room)
+          : OptionalDouble.empty();
     } finally {
       ONE_AT_A_TIME.unlock();
     }
@@ -127,8 +137,6 @@ public final class PdfPages {
   }
 
   private static FSSupplier<InputStream> file(String name) {
-    return () ->
-        Optional.ofNullable(PdfPages.class.getResourceAsStream(FILES + name))
-            .orElseThrow(() -> new IllegalStateException("the program lacks its " + name));
+    return () -> new ByteArrayInputStream(TypefaceFile.read(name));
   }
 }

@@ -1,10 +1,14 @@
 package dryfloor.app.paper;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.limit.Mends;
 import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.mark.VesselMarks;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.analysis.worksheet.SeverityScale;
+import dryfloor.app.report.Answer;
 import dryfloor.app.report.Wording;
 import java.util.List;
 
@@ -39,6 +43,20 @@ public record Question(
   public record Mended(Failure failure, List<Remedy> remedies) {
     public Mended {
       remedies = List.copyOf(remedies);
+    }
+
+    /** The worst failures that wet a floor, at most so many. */
+    public static List<Failure> worst(SweepResult sweep, int count) {
+      return sweep.worstFirst().stream()
+          .filter(result -> Answer.of(result) == Answer.WET)
+          .map(FailureResult::failure)
+          .limit(count)
+          .toList();
+    }
+
+    /** Looks for changes that mend a failure, which takes long. */
+    public static Mended of(SweepResult sweep, Failure failure, int threads, Progress progress) {
+      return new Mended(failure, Mends.of(sweep, failure, threads, progress));
     }
   }
 }

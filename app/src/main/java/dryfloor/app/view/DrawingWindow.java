@@ -91,7 +91,7 @@ final class DrawingWindow {
 
   /** What changed is told against what the file holds, where that is known. */
   private Work begin(Installation drawing) {
-    Work begun = new Work(drawing, Platform::runLater);
+    Work begun = new Work(drawing, Platform::runLater, begin -> OncePainted.run(stage, begin));
     file.saved().filter(saved -> !saved.equals(drawing)).ifPresent(begun::markSaved);
     return begun;
   }

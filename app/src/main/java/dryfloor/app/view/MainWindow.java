@@ -1,6 +1,7 @@
 package dryfloor.app.view;
 
 import dryfloor.analysis.outcome.StoryEvent;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.app.drawing.BuildingPicture;
 import dryfloor.app.drawing.Plan;
 import dryfloor.app.drawing.Scene;
@@ -60,9 +61,15 @@ final class MainWindow {
   private final LevelChart chart;
   private Optional<Showing> showing = Optional.empty();
 
+  /** Of which answer that is, where it is one to a failure. */
+  private Optional<Basis> basis = Optional.empty();
+
   private final SplitPane middle = new SplitPane();
   private final MenuBar menus = new MenuBar();
   private final VBox top = new VBox();
+
+  /** An answer to a failure of a drawing. */
+  private record Basis(Installation drawing, FailureResult looked) {}
 
   MainWindow(Work work, Looks shared) {
     this.work = work;
@@ -111,7 +118,7 @@ final class MainWindow {
     work.answers()
         .addListener(
             (answers, before, now) -> {
-              if (showing.isEmpty() || !goesOn(before, now)) {
+              if (showing.isEmpty() || !(goesOn(before, now) || isShownAlready(now))) {
                 show();
               }
             });
@@ -211,6 +218,17 @@ final class MainWindow {
         && before.installation().equals(now.installation());
   }
 
+  /**
+   * Whether this answer is on the screen already, as one that was worked out ahead of the others.
+   */
+  private boolean isShownAlready(Answers now) {
+    return now instanceof Answers.Known known
+        && known.isWhole()
+        && basis.isPresent()
+        && basis.equals(
+            work.chosenIn(known).map(looked -> new Basis(known.installation(), looked)));
+  }
+
   /** Larger letters need wider columns of words. */
   private void giveRoom() {
     double wider = Math.sqrt(looks.enlargement());
@@ -221,6 +239,9 @@ final class MainWindow {
   /** Another answer: told, painted and put on the line of time anew. */
   private void show() {
     Optional<Answers.Known> fresh = work.fresh();
+    basis =
+        fresh.flatMap(
+            known -> work.chosenIn(known).map(looked -> new Basis(known.installation(), looked)));
     if (fresh.isPresent()) {
       Showing next = Showing.of(fresh.get(), work.chosenIn(fresh.get()), looks);
       showing = Optional.of(next);

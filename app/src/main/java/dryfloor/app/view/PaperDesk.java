@@ -1,5 +1,6 @@
 package dryfloor.app.view;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.mark.Marks;
 import dryfloor.analysis.rehearsal.Rehearsal;
 import dryfloor.analysis.rehearsal.RehearsalStep;
@@ -12,8 +13,10 @@ import dryfloor.app.paper.PaperFile;
 import dryfloor.app.paper.PaperForm;
 import dryfloor.app.paper.PaperSize;
 import dryfloor.app.paper.Papers;
+import dryfloor.app.paper.Question;
 import dryfloor.app.report.RehearsalRecord;
 import dryfloor.app.report.Wording;
+import dryfloor.app.view.panel.MendCountForm;
 import dryfloor.app.view.panel.WaitingRoom;
 import dryfloor.app.view.rehearsal.MeasuredForm;
 import dryfloor.model.Installation;
@@ -23,6 +26,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
@@ -45,22 +49,35 @@ final class PaperDesk {
   }
 
   void write() {
-    saved()
-        .ifPresent(
-            file ->
-                program
-                    .questions()
-                    .toFill(window.stage(), window.file().path())
-                    .ifPresent(folder -> write(file, folder)));
+    saved().ifPresent(file -> write(file, 0));
   }
 
-  private void write(Path file, Path folder) {
+  /** Asks first for how many failures mends are to be looked for. */
+  void writeWithMends() {
+    saved()
+        .ifPresent(
+            file -> {
+              MendCountForm form =
+                  new MendCountForm(count -> write(file, count), window::showDrawing);
+              show(form);
+              form.focusCount();
+            });
+  }
+
+  private void write(Path file, int mends) {
+    program
+        .questions()
+        .toFill(window.stage(), window.file().path())
+        .ifPresent(folder -> write(file, folder, mends));
+  }
+
+  private void write(Path file, Path folder, int mends) {
     Installation drawing = window.drawing();
     Wording wording = wording(drawing);
     WaitingRoom room = waitingRoom("papers.making");
     show(room);
     room.begin(
-        progress -> written(file, folder, drawing, wording, progress),
+        progress -> written(file, folder, drawing, wording, mends, progress),
         WaitingRoom.reason("papers.refused"),
         names -> {
           window.showDrawing();
@@ -69,17 +86,18 @@ final class PaperDesk {
   }
 
   private static String written(
-      Path file, Path folder, Installation drawing, Wording wording, Progress progress)
+      Path file, Path folder, Installation drawing, Wording wording, int mends, Progress progress)
       throws BaselineProblem, IOException {
-    SweepResult sweep = Sweep.everyFailure(drawing, THREADS, WaitingRoom.share(progress, 0, 2));
+    int works = 2 + mends;
+    SweepResult sweep = Sweep.everyFailure(drawing, THREADS, WaitingRoom.share(progress, 0, works));
     List<PaperFile> papers =
         Papers.of(
             Papers.question(
                 file,
                 LocalDate.now(ZoneId.systemDefault()),
                 sweep,
-                Marks.of(sweep, THREADS, WaitingRoom.share(progress, 1, 2)),
-                List.of(),
+                Marks.of(sweep, THREADS, WaitingRoom.share(progress, 1, works)),
+                mended(sweep, mends, progress),
                 wording,
                 SeverityScale.USUAL),
             List.of(PaperForm.values()),
@@ -92,6 +110,15 @@ final class PaperDesk {
       names.append(names.isEmpty() ? "" : ", ").append(write(file, folder, paper));
     }
     return names.toString();
+  }
+
+  private static List<Question.Mended> mended(SweepResult sweep, int mends, Progress progress) {
+    List<Question.Mended> all = new ArrayList<>();
+    for (Failure failure : Question.Mended.worst(sweep, mends)) {
+      Progress share = WaitingRoom.share(progress, 2 + all.size(), 2 + mends);
+      all.add(Question.Mended.of(sweep, failure, THREADS, share));
+    }
+    return all;
   }
 
   /** Where people measure in inches, their sheets are of Letter size. */

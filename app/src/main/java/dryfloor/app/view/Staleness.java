@@ -2,15 +2,14 @@ package dryfloor.app.view;
 
 import dryfloor.app.view.work.Answers;
 import dryfloor.app.view.work.Work;
-import java.util.List;
-import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 
 /** Shows that verdicts are those of an earlier drawing: paler, and in a word over the picture. */
 final class Staleness {
 
-  private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
+  /** Set here and not by a style sheet, which would go through everything below each time. */
+  private static final double PALE = 0.5;
 
   private final Work work;
   private final Node all;
@@ -31,7 +30,6 @@ final class Staleness {
     word.getStyleClass().add("stale-word");
     word.setMouseTransparent(true);
     word.setWrapText(true);
-    List.of(all, looked).forEach(part -> part.getStyleClass().add("verdicts"));
     work.ahead().addListener((ahead, before, now) -> show());
     work.installation().addListener((drawing, before, now) -> show());
     work.answers().addListener((answers, before, now) -> show());
@@ -47,8 +45,8 @@ final class Staleness {
     String text = sentence(work);
     word.setText(text);
     word.setVisible(!text.isEmpty());
-    all.pseudoClassStateChanged(STALE, !text.isEmpty());
-    looked.pseudoClassStateChanged(STALE, !text.isEmpty() && work.fresh().isEmpty());
+    all.setOpacity(text.isEmpty() ? 1 : PALE);
+    looked.setOpacity(text.isEmpty() || work.fresh().isPresent() ? 1 : PALE);
   }
 
   /** Why the verdicts are not those of the present drawing; empty if they are. */

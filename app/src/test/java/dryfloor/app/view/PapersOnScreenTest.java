@@ -6,6 +6,7 @@ import dryfloor.app.paper.Fingerprint;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Scene;
@@ -48,6 +49,29 @@ class PapersOnScreenTest {
       }
       assertThat(Files.readString(papers.resolve("shop.report.html")))
           .contains(Fingerprint.of(file));
+    }
+  }
+
+  @Test
+  void mendsOfTheWorstFailureStandOnThePapersWhenTheyAreAskedFor() throws IOException {
+    Files.copy(
+        Path.of("..", "scenarios", "first-look", "as-drawn.json"),
+        file,
+        StandardCopyOption.REPLACE_EXISTING);
+    Path papers = Files.createDirectory(folder.resolve("papers"));
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      Scene scene = screen.window().stage().getScene();
+      Keys.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
+      FileScreen.waitFor(scene, "papers-mends-begin");
+      Screenshots.take(scene, "papers-mends");
+      Keys.press(KeyCode.DOWN);
+      Keys.press(KeyCode.DOWN);
+      screen.answering(papers);
+      screen.click(scene, "papers-mends-begin");
+      screen.waitForNotice("papers", "Written to");
+
+      assertThat(Files.readString(papers.resolve("shop.worksheet.csv")))
+          .containsOnlyOnce("Worked out here");
     }
   }
 

@@ -18,6 +18,11 @@ final class ChoiceOfId extends ComboBox<Optional<String>> {
 
   private final String any;
 
+  /** What there is to choose from, and what it is called. */
+  private List<String> offered = List.of();
+
+  private List<String> told = List.of();
+
   ChoiceOfId(String id, String words) {
     any = Words.of(words);
     setId(id);
@@ -39,6 +44,12 @@ final class ChoiceOfId extends ComboBox<Optional<String>> {
 
   /** Offers these; keeps the choice if it is still among them. */
   void show(List<String> ids, Names names) {
+    List<String> labels = ids.stream().map(names::label).toList();
+    if (offered.equals(ids) && told.equals(labels)) {
+      return;
+    }
+    offered = List.copyOf(ids);
+    told = labels;
     Optional<String> before = chosen.get();
     setConverter(new ByName(names));
     List<Optional<String>> all = new ArrayList<>(List.of(Optional.<String>empty()));

@@ -119,8 +119,10 @@ final class FailureFilterBar extends VBox {
   private static void label(Answer answer, ToggleButton toggle, long count) {
     toggle.setText(answer.sign(true) + " " + count);
     String words = Words.of("list.only", answer.word(), count);
-    toggle.setAccessibleText(words);
-    toggle.setTooltip(new Tooltip(words));
+    if (!words.equals(toggle.getAccessibleText())) {
+      toggle.setAccessibleText(words);
+      toggle.setTooltip(new Tooltip(words));
+    }
     toggle.setVisible(count > 0);
     toggle.setManaged(count > 0);
   }

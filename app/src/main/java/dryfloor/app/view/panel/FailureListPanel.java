@@ -15,6 +15,7 @@ import dryfloor.model.unit.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.beans.value.ObservableValue;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
@@ -34,6 +35,11 @@ public final class FailureListPanel extends VBox {
       return result.map(answer -> FailureNames.id(answer.failure()));
     }
 
+    /** Whether it says the same of the same failure as another. */
+    boolean saysAs(Line other) {
+      return failure().equals(other.failure()) && listed.equals(other.listed());
+    }
+
     /** All that it says, as text. */
     String said() {
       return listed
@@ -41,6 +47,9 @@ public final class FailureListPanel extends VBox {
           .orElseGet(() -> Words.of("list.normal"));
     }
   }
+
+  /** So many lines are renewed one by one; more of them, all at once. */
+  private static final int ONE_BY_ONE = 40;
 
   private final Work work;
   private final ObservableValue<Units> units;
@@ -116,12 +125,26 @@ public final class FailureListPanel extends VBox {
         all.add(new Line(Optional.of(result), Optional.of(listed)));
       }
       filling = true;
-      lines.setAll(all);
+      renew(all);
       filters.show(sweep);
       filling = false;
     }
     select();
     tellState();
+  }
+
+  /** Lines that say what they said stay: to lay out new ones costs more than to keep them. */
+  private void renew(List<Line> all) {
+    List<Integer> other =
+        IntStream.range(0, all.size())
+            .filter(i -> i >= lines.size() || !lines.get(i).saysAs(all.get(i)))
+            .boxed()
+            .toList();
+    if (all.size() == lines.size() && other.size() < ONE_BY_ONE) {
+      other.forEach(i -> lines.set(i, all.get(i)));
+    } else {
+      lines.setAll(all);
+    }
   }
 
   private void select() {

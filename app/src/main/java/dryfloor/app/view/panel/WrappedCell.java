@@ -1,6 +1,7 @@
 package dryfloor.app.view.panel;
 
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
@@ -15,6 +16,9 @@ abstract class WrappedCell<T> extends ListCell<T> {
   private static final double SCROLL_BAR = 20;
 
   private final VBox content = new VBox(2);
+
+  /** What the content was made for. */
+  private Optional<T> made = Optional.empty();
 
   WrappedCell() {
     setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
@@ -42,10 +46,14 @@ abstract class WrappedCell<T> extends ListCell<T> {
     if (empty || item == null) {
       setGraphic(null);
       setAccessibleText("");
+      made = Optional.empty();
       return;
     }
-    content.getChildren().setAll(parts(item));
-    setAccessibleText(spoken(item));
+    if (!made.equals(Optional.of(item))) {
+      made = Optional.of(item);
+      content.getChildren().setAll(parts(item));
+      setAccessibleText(spoken(item));
+    }
     setGraphic(content);
   }
 

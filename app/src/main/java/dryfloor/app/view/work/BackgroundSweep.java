@@ -33,6 +33,9 @@ final class BackgroundSweep implements AutoCloseable {
   /** What is known so far is shown so often (ns); a shorter work shows all of it at once. */
   private static final long BETWEEN_PARTS = 2_000_000_000;
 
+  /** How far it is is told so often (ns): each time the screen lays itself out anew. */
+  private static final long BETWEEN_SHARES = 50_000_000;
+
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(Thread.ofPlatform().daemon().name("answers").factory());
 
@@ -154,6 +157,7 @@ final class BackgroundSweep implements AutoCloseable {
     private final List<FailureResult> known = new ArrayList<>();
     private Optional<Outcome> normal = Optional.empty();
     private long told = System.nanoTime();
+    private long toldShare = System.nanoTime();
 
     Watch(int question, Installation installation) {
       this.question = question;
@@ -172,8 +176,11 @@ final class BackgroundSweep implements AutoCloseable {
 
     @Override
     public synchronized void finished(int done, int of) {
-      tell(question, (double) done / (of + 1));
       long now = System.nanoTime();
+      if (now - toldShare > BETWEEN_SHARES) {
+        toldShare = now;
+        tell(question, (double) done / (of + 1));
+      }
       if (now - told > BETWEEN_PARTS && done < of) {
         told = now;
         normal.ifPresent(outcome -> show(new SweepResult(installation, outcome, known), of - done));

@@ -37,12 +37,24 @@ public final class Work implements AutoCloseable {
   private final Executor screen;
   private final List<Exploration<?>> explorations = new ArrayList<>();
 
+  /** Whether answers have been asked for, or need not be any more. */
+  private boolean begun;
+
   /**
    * Begins to work on a drawing.
    *
    * @param screen runs what changes the screen, in order
    */
   public Work(Installation drawing, Executor screen) {
+    this(drawing, screen, Runnable::run);
+  }
+
+  /**
+   * The same, where something comes first.
+   *
+   * @param first takes what begins to ask for answers, to be run when that has been done
+   */
+  public Work(Installation drawing, Executor screen, Executor first) {
     this.screen = screen;
     history = new History<>(drawing);
     installation = new ReadOnlyObjectWrapper<>(drawing);
@@ -52,7 +64,17 @@ public final class Work implements AutoCloseable {
     sweep =
         new BackgroundSweep(
             screen, answers::set, known -> ahead.set(Optional.of(known)), progress::set);
-    sweep.ask(drawing, Optional.empty());
+    first.execute(
+        () -> {
+          if (!begun) {
+            ask();
+          }
+        });
+  }
+
+  private void ask() {
+    begun = true;
+    sweep.ask(installation.get(), chosen.get());
   }
 
   /** A place for long questions, which ends with this work. */
@@ -128,12 +150,13 @@ public final class Work implements AutoCloseable {
 
   /** Gives up working out answers; what is known stays, however stale. */
   public void stopAnswering() {
+    begun = true;
     sweep.stop();
   }
 
   /** Works out the answers for the present drawing once more. */
   public void answerAgain() {
-    sweep.ask(installation.get(), chosen.get());
+    ask();
   }
 
   /** Id of the failure that is looked at; none for normal operation. */
@@ -208,12 +231,13 @@ public final class Work implements AutoCloseable {
 
   private void show() {
     installation.set(history.present());
-    sweep.ask(history.present(), chosen.get());
+    ask();
   }
 
   /** Ends what runs in the background. */
   @Override
   public void close() {
+    begun = true;
     sweep.close();
     lastSave.close();
     explorations.forEach(Exploration::close);
