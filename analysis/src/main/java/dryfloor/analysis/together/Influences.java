@@ -88,7 +88,7 @@ final class Influences {
   Influence of(List<Effect> effects, Outcome outcome) {
     boolean everywhere =
         effects.stream().anyMatch(EffectReach::isEverywhere)
-            || outcome.notes().stream().anyMatch(Note.SiphonBreakInDoubt.class::isInstance);
+            || outcome.notes().stream().anyMatch(Note::isDoubt);
     Set<Thing> changed = new HashSet<>();
     effects.stream().flatMap(reach::of).forEach(changed::add);
     addLevels(outcome, changed);
