@@ -154,7 +154,8 @@ public final class LimitsReport {
     lines.paragraph(
         "",
         "Heights are above the inside bottom of the vessel. One thing is changed at a time, all else"
-            + " stays as drawn. Every end was tried with every failure, as was its neighbour beyond;"
+            + " stays as drawn. Every end was tried with every failure that can have to do with"
+            + " it, as was its neighbour beyond;"
             + " between the values tried first, a sixteenth of the scale apart, a narrower gap would"
             + " not be seen.");
   }
