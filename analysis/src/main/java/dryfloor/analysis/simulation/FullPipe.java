@@ -153,7 +153,8 @@ final class FullPipe {
   private double cover(int side, double flow) {
     double entering = side == 0 ? flow : -flow;
     PipeEnd end = pipe.leg(side).end();
-    if (entering <= NOTHING && !hangsIn(side, flow)) {
+    boolean sucks = entering > NOTHING;
+    if (!sucks && !hangsIn(side, flow)) {
       return NEVER;
     }
     if (side == 0 && pumped) {
@@ -161,7 +162,7 @@ final class FullPipe {
           ? Math.min(through.leftBeforeAirFollows(field.head(through.ends[1]), field.levels), NEVER)
           : NEVER;
     }
-    return above(end);
+    return sucks ? above(end) : above(end) - FILM;
   }
 
   /** Water above an end (m). */
@@ -192,15 +193,16 @@ final class FullPipe {
   }
 
   /**
-   * Whether water hangs in an open end below the crest, under a valve shut behind it, so that
-   * nothing flows that could suck air. From a pipe that is wide enough it falls, and from an end
-   * that came loose it is shaken out all the same; in a fixed hose of a few millimetres it goes on
-   * hanging. A valve with water above it, one in the leg itself, or a supply holds what is there.
+   * Whether water hangs in an open end below the crest, under a valve shut behind it or a pump that
+   * gets no water, so that nothing flows that could suck air. From a pipe that is wide enough it
+   * falls, and from an end that came loose it is shaken out all the same; in a fixed hose of a few
+   * millimetres it goes on hanging. A valve with water above it, one in the leg itself, or a supply
+   * holds what is there.
    */
   private boolean hangsIn(int side, double flow) {
     PipeEnd end = pipe.leg(side).end();
     return (end.loose() || isWideOpen(side))
-        && Math.abs(flow) <= NOTHING
+        && Math.min(Math.abs(flow), Math.abs(through.flow)) <= NOTHING
         && end.elevation() < pipe.crest()
         && field.head(through.ends[1 - side]) < pipe.crest();
   }

@@ -10,7 +10,14 @@ final class Pipe {
 
   private static final double NO_FLOW = 1e-10;
   private static final double NO_LEG = 1e-7;
+
+  /** What a pump moves that sucks air: a drop a second (m³/s). */
+  private static final double STARVED = 1e-7;
+
   private static final double BARE = 1e-3;
+
+  /** What still lies over an opening from which water hangs or runs off (m). */
+  private static final double FILM = 2e-5;
 
   /** Ends that differ by less than this lie level (m). */
   private static final double LEVEL = 1e-3;
@@ -46,9 +53,14 @@ final class Pipe {
       return node instanceof Tee tee && !tee.isOpen() ? level() : Math.max(level(), elevation);
     }
 
+    /** Whether no more than a film lies over it. */
+    boolean isBare() {
+      return (!(node instanceof Tee tee) || tee.isOpen()) && level() <= elevation + FILM;
+    }
+
     boolean isUncovered() {
       return node instanceof Tee tee
-          ? tee.isOpen() && level() <= elevation + 1e-5
+          ? tee.isOpen() && level() <= elevation + 1e-6
           : level() <= elevation + 1e-6;
     }
   }
@@ -382,10 +394,9 @@ final class Pipe {
     double flow = whole.flow(from.head() - to.head());
     boolean sucksAtFirst = from.isUncovered() && flow > NO_FLOW && !whole.pumps();
     boolean sucksAtSecond = to.isUncovered() && flow < -NO_FLOW;
+    boolean stands = whole.pumps() ? isStarved() : Math.abs(flow) <= NO_FLOW;
     boolean fallsOut =
-        Math.abs(flow) <= NO_FLOW
-            && !whole.pumps()
-            && (fallsOutOf(to, isClear(down, 1)) || fallsOutOf(from, isClear(up, -1)));
+        stands && (fallsOutOf(to, isClear(down, 1)) || fallsOutOf(from, isClear(up, -1)));
     return sucksAtFirst
         || sucksAtSecond
         || fallsOut
@@ -394,13 +405,18 @@ final class Pipe {
         || columnParts(flow);
   }
 
+  /** Whether its pump runs and gets no water. */
+  private boolean isStarved() {
+    return Math.abs(flowFrom) <= STARVED;
+  }
+
   /**
    * A level pipe runs out of an end where air can pass the water in it, if the other is bare too.
    */
   private boolean runsOutLevel() {
     return bore > HANGS_IN
-        && from.isUncovered()
-        && to.isUncovered()
+        && from.isBare()
+        && to.isBare()
         && crest < Math.min(from.elevation(), to.elevation()) + LEVEL;
   }
 
@@ -409,7 +425,7 @@ final class Pipe {
    * it goes on hanging, unless that came loose and is shaken.
    */
   private boolean fallsOutOf(End end, boolean clear) {
-    return end.isUncovered()
+    return end.isBare()
         && crest > end.elevation() + 1e-3
         && clear
         && (bore > HANGS_IN || end.loose());
@@ -472,7 +488,7 @@ final class Pipe {
       return false;
     }
     if (up.pumps() && legA.volume() > NO_LEG) {
-      return over > 0 && inA >= legA.volume() - NO_LEG;
+      return over > STARVED && inA >= legA.volume() - NO_LEG;
     }
     if (legB.volume() < NO_LEG && legA.volume() > NO_LEG) {
       return from.head() > crest + 1e-4 && inA >= legA.volume() - NO_LEG;

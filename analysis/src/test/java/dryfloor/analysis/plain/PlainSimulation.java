@@ -31,7 +31,7 @@ final class PlainSimulation {
   private static final double LEAST_FLOW_THAT_GOES_ON = 1e-9;
 
   /** Share of the time away in which a swing must show. */
-  private static final double SWINGS_IN = 0.02;
+  private static final double SWINGS_IN = 0.05;
 
   private static final double STILL_FOR = 120;
   private static final double WINDOW = 60;
