@@ -65,6 +65,17 @@ public final class Bands {
     return new Bands(uncertain, failures, runs).all(sampling);
   }
 
+  /**
+   * At how many points every failure is run at least.
+   *
+   * @param values that are not known exactly, at most {@value #EVERY_CORNER_UP_TO}
+   */
+  public static int points(int values) {
+    int endsAlone = values > 1 ? 2 * values : 0;
+    int corners = values > 0 ? 1 << values : 0;
+    return 1 + endsAlone + corners;
+  }
+
   private static Installation drawn(Uncertain uncertain) {
     try {
       return uncertain.at(Point.asDrawn(uncertain.values()));

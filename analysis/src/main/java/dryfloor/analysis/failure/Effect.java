@@ -41,6 +41,12 @@ public sealed interface Effect {
 
   record SiphonBreakHeldShut(String siphonBreak) implements Built {}
 
+  /**
+   * A run into which water falls over a drowned lip fills as soon as air no longer passes freely
+   * beside the water, not only once the water certainly carries it along.
+   */
+  record PrimesEarly(String run) implements Built {}
+
   /** Only this fraction of the bore is free at the run's first end; 0 blocks it. */
   record RunNarrowed(String run, double free) implements Built {}
 

@@ -86,6 +86,23 @@ public final class Siphon {
   }
 
   /**
+   * Flow from which on an upright pipe fills into which water falls over a drowned lip, m³/s.
+   *
+   * <p>Between the flow at which air no longer passes freely beside the water ({@link
+   * #selfVentingFlow}) and that at which the water certainly carries it down ({@link
+   * #airClearingVelocity}) no published rule says whether it fills: both limits are other people's,
+   * that the doubt lies between them is common practice.
+   *
+   * @param diameter bore, m
+   * @param early the least flow at which it may fill, not that at which it certainly does
+   */
+  public static double primingFlow(double diameter, boolean early) {
+    return early
+        ? selfVentingFlow(diameter)
+        : airClearingVelocity(diameter, Math.PI / 2) * Physical.areaOfBore(diameter);
+  }
+
+  /**
    * Whether a hole of this size breaks a siphon in a pipe of this bore.
    *
    * <p>No published rule or data for the size were found. Common practice: a hole of 3 mm in a bore

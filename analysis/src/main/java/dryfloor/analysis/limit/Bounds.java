@@ -68,10 +68,14 @@ public record Bounds(OptionalDouble keeps, Optional<Salinities> salinity) {
   }
 
   private static boolean isLivedIn(Vessel drawn, Outcome.VesselOutcome vessel) {
-    return drawn.id().equals(vessel.id())
-        && switch (drawn.role()) {
-          case DISPLAY, QUARANTINE, REFUGIUM, RACEWAY -> true;
-          case OVERFLOW_BOX, SUMP, RESERVOIR, MIXING_VAT, SKIMMER_BODY, HEADER, BASIN -> false;
-        };
+    return drawn.id().equals(vessel.id()) && isLivedIn(drawn);
+  }
+
+  /** Whether animals live in a vessel, so that more than dry floors can be asked of it. */
+  public static boolean isLivedIn(Vessel vessel) {
+    return switch (vessel.role()) {
+      case DISPLAY, QUARANTINE, REFUGIUM, RACEWAY -> true;
+      case OVERFLOW_BOX, SUMP, RESERVOIR, MIXING_VAT, SKIMMER_BODY, HEADER, BASIN -> false;
+    };
   }
 }

@@ -16,6 +16,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -57,7 +58,7 @@ final class LimitSearch {
     while (true) {
       List<SafeRange> holds = ranges(looked, deciding);
       List<Mend> mends = mends(looked, deciding, wrong);
-      Set<Failure> more = unforeseen(holds, mends, wrong);
+      Set<Failure> more = unforeseen(holds, mends);
       if (!deciding.addAll(more)) {
         return new LimitAnswer.Found(property, scale, holds, mends, mark(holds));
       }
@@ -76,26 +77,28 @@ final class LimitSearch {
   }
 
   /**
-   * The upper end of today's range alone, for less work: how high it may be.
+   * The upper end of today's range alone, for less work: how high it may be if only these failures
+   * could happen.
    *
-   * @return nothing where today's value does not hold, or where no value above it does any harm
+   * @return nothing where today's value does not hold
    */
-  Optional<Trial> highest() {
-    Set<Failure> deciding = new LinkedHashSet<>(likely());
-    List<Failure> wrong = today.wrong().toList();
-    NavigableSet<Integer> looked = firstLook().tailSet(scale.below(), true);
-    while (true) {
-      Optional<SafeRange> here = scale.todayIn(ranges(looked, deciding));
-      if (here.isEmpty() || here.get().above() instanceof Decider.NotLookedAt) {
+  Optional<Trial> highest(Set<Failure> asked) {
+    Optional<Integer> good = Optional.empty();
+    for (int step : firstLook().tailSet(scale.below(), true)) {
+      if (isSafe(step, asked)) {
+        good = Optional.of(step);
+      } else if (good.isPresent()) {
+        return Optional.of(at(lastSafe(good.get(), step, asked)));
+      } else if (step >= scale.above()) {
         return Optional.empty();
       }
-      Trial end = at(step(here.get().to()));
-      Set<Failure> more = new LinkedHashSet<>(end.wrongOnes(end.failures()));
-      wrong.forEach(more::remove);
-      if (!deciding.addAll(more)) {
-        return Optional.of(end);
-      }
     }
+    return good.map(this::at);
+  }
+
+  /** Whether no higher value is looked at. */
+  boolean isMost(Trial trial) {
+    return trial == at(scale.most());
   }
 
   private List<Mend> mends(
@@ -197,13 +200,38 @@ final class LimitSearch {
     return at(step).firstWrong(deciding).orElseThrow();
   }
 
-  /** The last safe step on the way from a safe one to one that is not. */
+  /**
+   * The last safe step on the way from a safe one to one that is not: first for a failure that is
+   * wrong there, then for one that is still wrong at that step, until none is.
+   */
   private int lastSafe(int safe, int unsafe, Set<Failure> deciding) {
+    int bad = unsafe;
+    while (true) {
+      Set<Failure> first = firstWrong(bad, deciding);
+      int good = halved(safe, bad, first);
+      if (isSafe(good, deciding)) {
+        return good;
+      }
+      bad = good;
+    }
+  }
+
+  /** One failure that is wrong there; none where the drawing itself is. */
+  private Set<Failure> firstWrong(int step, Set<Failure> deciding) {
+    return at(step).unsound().isPresent()
+        ? Set.of()
+        : deciding.stream()
+            .filter(failure -> at(step).wrong(failure).isPresent())
+            .limit(1)
+            .collect(Collectors.toSet());
+  }
+
+  private int halved(int safe, int unsafe, Set<Failure> asked) {
     int good = safe;
     int bad = unsafe;
     while (Math.abs(bad - good) > 1) {
       int middle = good + (bad - good) / 2;
-      if (isSafe(middle, deciding)) {
+      if (isSafe(middle, asked)) {
         good = middle;
       } else {
         bad = middle;
@@ -215,13 +243,12 @@ final class LimitSearch {
   // All failures at the ends.
 
   /** What else is wrong at an end or in the middle of a range, but for what is wrong today. */
-  private Set<Failure> unforeseen(List<SafeRange> holds, List<Mend> mends, Set<Failure> wrong) {
+  private Set<Failure> unforeseen(List<SafeRange> holds, List<Mend> mends) {
     Set<Failure> more = new LinkedHashSet<>();
     Stream.concat(holds.stream(), mends.stream().flatMap(mend -> mend.ranges().stream()))
         .flatMap(range -> endsAndMiddle(range))
         .distinct()
-        .forEach(step -> more.addAll(at(step).wrongOnes(at(step).failures())));
-    more.removeAll(wrong);
+        .forEach(step -> more.addAll(at(step).wrongOnes(today.notWrong(at(step).failures()))));
     return more;
   }
 

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
@@ -70,16 +69,17 @@ public final class Limits {
   }
 
   /**
-   * Finds the limits of these properties of a drawing whose failures are answered, and no more:
-   * within them floors stay dry.
+   * Finds the limits of these properties of a drawing whose failures are answered, and no more.
    *
+   * @param bounds what no failure may do; one that does it today already is not held against a
+   *     value
    * @param threads to use; the answers do not depend on it
    * @param progress told of properties
    * @return one for each property, in their order
    */
   public static List<LimitAnswer> of(
-      SweepResult today, List<Property> properties, int threads, Progress progress) {
-    return new Limits(new Today(today, Bounds.DRY_FLOORS), progress).answers(properties, threads);
+      SweepResult today, List<Property> properties, Bounds bounds, int threads, Progress progress) {
+    return new Limits(new Today(today, bounds), progress).answers(properties, threads);
   }
 
   private LimitResult found(List<LimitAnswer> answers, List<Remedy> remedies) {
@@ -148,25 +148,12 @@ public final class Limits {
             .filter(Property.RunningLevel.class::isInstance)
             .map(Property.RunningLevel.class::cast)
             .toList();
-    Map<String, Double> highest = new ConcurrentHashMap<>();
+    boolean[] free = new boolean[levels.size()];
     Team.share(
-        levels.size(),
-        threads,
-        progress,
-        i ->
-            limits
-                .highest(levels.get(i))
-                .ifPresent(settled -> highest.put(levels.get(i).of(), settled)));
-    return Map.copyOf(highest);
-  }
-
-  private Optional<Double> highest(Property.RunningLevel level) {
-    return held(level).isPresent()
-        ? Optional.empty()
-        : new LimitSearch(choices, level, today, progress::cancelled)
-            .highest()
-            .flatMap(Trial::inquiry)
-            .map(inquiry -> Trial.settled(level, inquiry.normal()));
+        levels.size(), threads, Progress.NONE, i -> free[i] = limits.held(levels.get(i)).isEmpty());
+    List<Property.RunningLevel> asked =
+        IntStream.range(0, free.length).filter(i -> free[i]).mapToObj(levels::get).toList();
+    return new HighestLevels(limits.today, threads, progress).of(limits.choices, asked);
   }
 
   private LimitAnswer answer(Property property) {

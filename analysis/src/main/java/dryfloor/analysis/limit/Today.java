@@ -2,14 +2,53 @@ package dryfloor.analysis.limit;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.analysis.together.Untouched;
 import dryfloor.model.Installation;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Every failure as drawn, and what none may do. */
-record Today(SweepResult results, Bounds bounds) {
+final class Today {
+
+  private final SweepResult results;
+  private final Bounds bounds;
+  private final Set<Failure> wrong;
+  private final Set<Failure> right;
+  private final Once<Optional<Untouched>> untouched;
+
+  Today(SweepResult results, Bounds bounds) {
+    this.results = results;
+    this.bounds = bounds;
+    this.wrong =
+        results.results().stream()
+            .filter(result -> isWrong(result, installation()))
+            .map(FailureResult::failure)
+            .collect(Collectors.toCollection(LinkedHashSet::new));
+    this.right =
+        results.results().stream()
+            .map(FailureResult::failure)
+            .filter(failure -> !wrong.contains(failure))
+            .collect(Collectors.toSet());
+    this.untouched = new Once<>(this::settleAgain);
+  }
+
+  SweepResult results() {
+    return results;
+  }
+
+  Bounds bounds() {
+    return bounds;
+  }
 
   /** Normal operation as drawn. */
   Outcome normal() {
@@ -22,9 +61,17 @@ record Today(SweepResult results, Bounds bounds) {
 
   /** The failures that do today what they may not, or of which nobody knows. */
   Stream<Failure> wrong() {
-    return results.results().stream()
-        .filter(result -> isWrong(result, installation()))
-        .map(FailureResult::failure);
+    return wrong.stream();
+  }
+
+  /** Whether it is known that this failure does nothing today that it may not. */
+  boolean isRight(Failure failure) {
+    return right.contains(failure);
+  }
+
+  /** Those of these failures that are not wrong today already, with those that today has not. */
+  List<Failure> notWrong(Collection<Failure> failures) {
+    return failures.stream().filter(failure -> !wrong.contains(failure)).toList();
   }
 
   boolean isWrong(FailureResult result, Installation drawing) {
@@ -40,5 +87,25 @@ record Today(SweepResult results, Bounds bounds) {
           Optional.of(new Decider.NoAnswer(unanswered.failure(), unanswered.reason()));
       case FailureResult.Skipped skipped -> Optional.empty();
     };
+  }
+
+  /**
+   * Failures that need not be run where one property has another value, because they have nothing
+   * to do with it. That is known of floors alone: where more is asked, all are run.
+   *
+   * @param changed the drawing with that value, settled
+   */
+  Predicate<Failure> untouched(Inquiry changed, Property property) {
+    return bounds.equals(Bounds.DRY_FLOORS)
+        ? untouched.get().map(all -> all.in(changed, property.of())).orElse(failure -> false)
+        : failure -> false;
+  }
+
+  private Optional<Untouched> settleAgain() {
+    try {
+      return Untouched.of(Inquiry.of(installation(), () -> false), results);
+    } catch (BaselineProblem problem) {
+      throw new IllegalStateException("what settled once must settle again", problem);
+    }
   }
 }

@@ -9,12 +9,15 @@ import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** One value tried: the drawing with it, settled, and what is known about its failures so far. */
@@ -25,18 +28,29 @@ final class Trial {
 
   private final Optional<Inquiry> inquiry;
   private final Optional<Decider> unsound;
-  private final List<Failure> failures;
+  private final Set<Failure> failures;
   private final Today today;
 
+  private final Supplier<Predicate<Failure>> untouched;
+
   /** What is wrong after each failure that was asked about; nothing where all is as it may be. */
-  private final Map<Failure, Optional<Decider>> known = new HashMap<>();
+  private final Map<Failure, Optional<Decider>> known = new ConcurrentHashMap<>();
 
   private Trial(
-      Optional<Inquiry> inquiry, Optional<Decider> unsound, List<Failure> failures, Today today) {
+      Optional<Inquiry> inquiry,
+      Optional<Decider> unsound,
+      List<Failure> failures,
+      Today today,
+      Supplier<Predicate<Failure>> untouched) {
     this.inquiry = inquiry;
     this.unsound = unsound;
-    this.failures = failures;
+    this.failures = new LinkedHashSet<>(failures);
     this.today = today;
+    this.untouched = untouched;
+  }
+
+  private static Trial unsound(Decider why, Today today) {
+    return new Trial(Optional.empty(), Optional.of(why), List.of(), today, () -> failure -> false);
   }
 
   /**
@@ -48,8 +62,7 @@ final class Trial {
       Choices choices, Property property, double value, Today today, BooleanSupplier cancelled) {
     Optional<String> fault = choices.fault(property, value);
     if (fault.isPresent()) {
-      return new Trial(
-          Optional.empty(), Optional.of(new Decider.NotDrawable(fault.get())), List.of(), today);
+      return unsound(new Decider.NotDrawable(fault.get()), today);
     }
     Installation drawing = choices.with(property, value);
     try {
@@ -58,13 +71,10 @@ final class Trial {
           Optional.of(inquiry),
           filledUpAgain(choices, property, value, today.normal(), inquiry.normal()),
           asked(drawing),
-          today);
+          today,
+          new Once<>(() -> today.untouched(inquiry, property)));
     } catch (BaselineProblem problem) {
-      return new Trial(
-          Optional.empty(),
-          Optional.of(new Decider.NotSound(String.valueOf(problem.getMessage()))),
-          List.of(),
-          today);
+      return unsound(new Decider.NotSound(String.valueOf(problem.getMessage())), today);
     }
   }
 
@@ -102,7 +112,7 @@ final class Trial {
   }
 
   /** Every failure that the drawing can have with this value. */
-  List<Failure> failures() {
+  Set<Failure> failures() {
     return failures;
   }
 
@@ -116,15 +126,43 @@ final class Trial {
     return among.stream().filter(failure -> wrong(failure).isPresent()).toList();
   }
 
-  private Optional<Decider> wrong(Failure failure) {
-    return inquiry.flatMap(all -> known.computeIfAbsent(failure, asked -> judge(all, asked)));
+  /** Those of these failures of which it is known by now that they do what none may do. */
+  List<Failure> knownWrong(Collection<Failure> among) {
+    return among.stream()
+        .filter(failure -> known.getOrDefault(failure, Optional.empty()).isPresent())
+        .toList();
+  }
+
+  /** Those of these failures that have to be run here to know what they do. */
+  List<Failure> unknown(Collection<Failure> among) {
+    return among.stream()
+        .filter(failure -> !known.containsKey(failure))
+        .filter(failures::contains)
+        .filter(failure -> !staysRight(failure))
+        .toList();
+  }
+
+  /** What this failure does that none may do; may be asked by several threads. */
+  Optional<Decider> wrong(Failure failure) {
+    Optional<Decider> before = known.get(failure);
+    if (before != null) {
+      return before;
+    }
+    Optional<Decider> found = inquiry.flatMap(all -> judge(all, failure));
+    known.put(failure, found);
+    return found;
   }
 
   private Optional<Decider> judge(Inquiry all, Failure failure) {
-    if (!failures.contains(failure)) {
+    if (!failures.contains(failure) || staysRight(failure)) {
       return Optional.empty();
     }
     return today.wrong(all.answerOnce(List.of(failure)), all.installation());
+  }
+
+  /** Whether it is right today and certainly has nothing to do with the change. */
+  private boolean staysRight(Failure failure) {
+    return today.isRight(failure) && untouched.get().test(failure);
   }
 
   /** Where the water of a vessel settles in normal operation (elevation, m). */

@@ -20,6 +20,7 @@ import java.util.List;
  * @param supplyFlow greatest flow of that supply (m³/s)
  * @param fixtures in order
  * @param vented whether its crest is open to the air at all times
+ * @param primesEarly whether water that falls in over a lip fills it as soon as it can
  * @param startsFull whether it stands full of water in normal operation if it can
  * @param firstSlot index of the first of its accounts
  * @param cutFrom where the first end lies along the run of the drawing (m)
@@ -40,6 +41,7 @@ public record Pipe(
     double supplyFlow,
     List<PipeFixture> fixtures,
     boolean vented,
+    boolean primesEarly,
     boolean startsFull,
     int firstSlot,
     double cutFrom) {

@@ -258,6 +258,7 @@ final class PipeCompiler {
             supplyFlow,
             fixtures,
             piece.vented(),
+            effects.has(Effect.PrimesEarly.class, e -> e.run().equals(run.id())),
             run.duty() != Run.Duty.EMERGENCY,
             slot,
             piece.from()));

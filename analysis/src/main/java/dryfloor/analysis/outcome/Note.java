@@ -5,6 +5,11 @@ import java.util.List;
 /** A doubt or limit that goes with an answer. */
 public sealed interface Note {
 
+  /** Whether two courses were run of which nobody knows which it will be, and one is told. */
+  default boolean isDoubt() {
+    return this instanceof SiphonBreakInDoubt || this instanceof PrimingInDoubt;
+  }
+
   /**
    * No published rule says whether this hole stops the siphon. Both branches were run, this is the
    * worse one.
@@ -12,6 +17,14 @@ public sealed interface Note {
    * @param worked whether the hole worked in the branch that is told
    */
   record SiphonBreakInDoubt(String siphonBreak, boolean worked) implements Note {}
+
+  /**
+   * It is in doubt whether a run fills into which water falls over a lip; both courses were run and
+   * the worse one is told.
+   *
+   * @param filled whether it fills in the course that is told
+   */
+  record PrimingInDoubt(String run, boolean filled) implements Note {}
 
   /** The hole is far too small for its pipe and was taken as closed. */
   record SiphonBreakTooSmall(String siphonBreak) implements Note {}

@@ -1,5 +1,6 @@
 package dryfloor.analysis.outcome;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,6 +50,28 @@ public record Outcome(
     dryPumps = List.copyOf(dryPumps);
     story = List.copyOf(story);
     notes = List.copyOf(notes);
+  }
+
+  /** The same with more notes. */
+  public Outcome with(List<Note> more) {
+    List<Note> all = new ArrayList<>(notes);
+    all.addAll(more);
+    return new Outcome(
+        verdict,
+        ending,
+        margin,
+        vessels,
+        floors,
+        beyond,
+        drained,
+        supplied,
+        firstSpill,
+        firstWetFloor,
+        dryPumps,
+        ledger,
+        story,
+        all,
+        trajectory);
   }
 
   /**

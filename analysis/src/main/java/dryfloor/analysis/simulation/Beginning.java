@@ -191,6 +191,7 @@ final class Beginning {
     State state = after(before, ended, succession.network());
     state.time = time;
     state.openedHoles.addAll(ended.openedHoles);
+    state.doubtfulPrimings.addAll(ended.doubtfulPrimings);
     for (int place = 0; place < before.places().size(); place++) {
       if (!before.places().get(place).kind().isPool()) {
         state.volumes[succession.place(place)] = ended.volumes[place];

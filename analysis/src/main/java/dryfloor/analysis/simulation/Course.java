@@ -76,6 +76,15 @@ public final class Course {
     return state.openedHoles.contains(siphonBreak);
   }
 
+  /**
+   * Runs of which nobody knows whether they would have filled at some moment: water fell in over
+   * their drowned lip too fast for air to pass freely beside it, and too slowly to carry the air
+   * along for certain.
+   */
+  public Set<String> doubtfulPrimings() {
+    return Set.copyOf(state.doubtfulPrimings);
+  }
+
   /** What must be known besides. */
   List<Note> notes() {
     return notes;

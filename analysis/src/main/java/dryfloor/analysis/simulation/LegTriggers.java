@@ -247,7 +247,7 @@ final class LegTriggers {
     }
     if (!pipe.vented()) {
       boolean lifted = side == 0 && field.builder.laws(i).isPumped(0);
-      double clearing = Siphon.airClearingVelocity(pipe.bore(), Math.PI / 2) * pipe.area();
+      double clearing = Siphon.primingFlow(pipe.bore(), pipe.primesEarly());
       triggers.add(
           new Trigger(
               pipe.run() + " begins to fill",
@@ -255,6 +255,9 @@ final class LegTriggers {
                 double slow = (lifted ? fills(branch) : clearing) - branch.flow;
                 double shallow =
                     lifted ? -1 : pipe.crest() + pipe.bore() - columns.belongs(pipe, side);
+                if (!lifted && slow > 0 && shallow <= 0 && isLip(pipe, side)) {
+                  noteDoubt(i, branch.flow);
+                }
                 double needed = Math.max(slow, shallow);
                 return needed <= 0 && !fullPipes[i].wouldStayFullAgain(overCrest(i))
                     ? NEVER
@@ -269,6 +272,21 @@ final class LegTriggers {
               pipe.run() + " backs up",
               () -> branch.flow > NOTHING ? capacity(beyond, pipe) - branch.flow : NEVER,
               () -> mode.legs[far] = PipeMode.Leg.MOVING));
+    }
+  }
+
+  /** Whether water falls from a vessel straight into the leg beyond, as into a standpipe. */
+  private boolean isLip(Pipe pipe, int side) {
+    return pipe.leg(side).negligible() && !pipe.leg(side).end().atJunction();
+  }
+
+  /** Water over the drowned lip that is not certain to fill the leg beyond may fill it yet. */
+  private void noteDoubt(int i, double flow) {
+    Pipe pipe = network.pipes().get(i);
+    if (flow >= Siphon.primingFlow(pipe.bore(), true)
+        && !state.doubtfulPrimings.contains(pipe.run())
+        && fullPipes[i].wouldStayFullAgain(overCrest(i))) {
+      state.doubtfulPrimings.add(pipe.run());
     }
   }
 

@@ -30,6 +30,9 @@ final class State {
   /** Siphon breaks that ever stood open to the air with less than its pressure behind them. */
   final Set<String> openedHoles = new HashSet<>();
 
+  /** Runs that stayed open although water came so fast that they might as well have filled. */
+  final Set<String> doubtfulPrimings = new HashSet<>();
+
   final Board board;
 
   State(FlowNetwork network) {

@@ -194,37 +194,85 @@ public final class Inquiry {
     return answer(failures, effects);
   }
 
+  /** One course of what the physics leaves open, and what was open in it. */
+  private record Tried(FailureResult result, List<String> holes, List<String> primings) {}
+
   /**
-   * Where a siphon break that mattered may be too small to work, runs both branches and tells the
-   * worse.
+   * Where a siphon break that mattered may be too small to work, or nobody knows whether a run
+   * fills, runs both branches and tells the worse.
    */
   private FailureResult answer(List<Failure> failures, List<Effect> effects) {
     Failure first = failures.getFirst();
-    List<String> doubtful;
-    FailureResult working;
-    try {
-      Course course = run(effects);
-      doubtful = doubtfulSiphonBreaks(effects).stream().filter(course::everOpened).toList();
-      working = answered(first, course, doubtNotes(doubtful, true));
-    } catch (NoAnswer noAnswer) {
-      doubtful = doubtfulSiphonBreaks(effects);
-      working = new FailureResult.Unanswered(first, noAnswer.reason());
+    Tried working = tried(first, effects, List.of());
+    FailureResult worst = worseOfPrimings(first, effects, List.of(), working);
+    if (working.holes().isEmpty()) {
+      return worst;
     }
-    if (doubtful.isEmpty()) {
-      return working;
-    }
-    FailureResult blocked = withHeldShut(first, effects, doubtful);
-    return WorstFirst.COURSES.compare(blocked, working) < 0 ? blocked : working;
+    List<Effect> held = new ArrayList<>(effects);
+    working.holes().forEach(hole -> held.add(new Effect.SiphonBreakHeldShut(hole)));
+    List<Note> blocked = doubtNotes(working.holes(), false);
+    FailureResult shut = worseOfPrimings(first, held, blocked, tried(first, held, blocked));
+    return worse(shut, worst);
   }
 
-  private FailureResult withHeldShut(Failure first, List<Effect> effects, List<String> doubtful) {
-    List<Effect> held = new ArrayList<>(effects);
-    doubtful.forEach(hole -> held.add(new Effect.SiphonBreakHeldShut(hole)));
-    try {
-      return answered(first, run(held), doubtNotes(doubtful, false));
-    } catch (NoAnswer noAnswer) {
-      return new FailureResult.Unanswered(first, noAnswer.reason());
+  /**
+   * The same with what may fill filled, where that was open and makes a difference. Where it makes
+   * none, nothing is told of it.
+   */
+  private FailureResult worseOfPrimings(
+      Failure first, List<Effect> effects, List<Note> notes, Tried late) {
+    if (late.primings().isEmpty()) {
+      return late.result();
     }
+    List<Effect> filled = new ArrayList<>(effects);
+    late.primings().forEach(run -> filled.add(new Effect.PrimesEarly(run)));
+    FailureResult early = tried(first, filled, notes).result();
+    return WorstFirst.isSame(early, late.result())
+        ? late.result()
+        : worse(
+            noting(early, primingNotes(late.primings(), true)),
+            noting(late.result(), primingNotes(late.primings(), false)));
+  }
+
+  private static List<Note> primingNotes(List<String> runs, boolean filled) {
+    return runs.stream().<Note>map(run -> new Note.PrimingInDoubt(run, filled)).toList();
+  }
+
+  private static FailureResult noting(FailureResult result, List<Note> more) {
+    return switch (result) {
+      case FailureResult.Answered answered ->
+          new FailureResult.Answered(answered.failure(), answered.outcome().with(more));
+      case FailureResult.Unanswered unanswered -> unanswered;
+      case FailureResult.Skipped skipped -> skipped;
+    };
+  }
+
+  private static FailureResult worse(FailureResult other, FailureResult usual) {
+    return WorstFirst.COURSES.compare(other, usual) < 0 ? other : usual;
+  }
+
+  private Tried tried(Failure first, List<Effect> effects, List<Note> known) {
+    try {
+      Course course = run(effects);
+      List<String> holes =
+          doubtfulSiphonBreaks(effects).stream().filter(course::everOpened).toList();
+      List<String> primings = doubtfulPrimings(course, effects);
+      List<Note> notes = new ArrayList<>(known);
+      notes.addAll(doubtNotes(holes, true));
+      return new Tried(answered(first, course, notes), holes, primings);
+    } catch (NoAnswer noAnswer) {
+      return new Tried(
+          new FailureResult.Unanswered(first, noAnswer.reason()),
+          doubtfulSiphonBreaks(effects),
+          List.of());
+    }
+  }
+
+  private static List<String> doubtfulPrimings(Course course, List<Effect> effects) {
+    return course.doubtfulPrimings().stream()
+        .filter(run -> !effects.contains(new Effect.PrimesEarly(run)))
+        .sorted()
+        .toList();
   }
 
   private List<String> doubtfulSiphonBreaks(List<Effect> effects) {

@@ -32,7 +32,32 @@ final class WorstFirst {
   /** A level that rises no more than this has stayed where it was (m). */
   private static final double ROSE = 1e-4;
 
+  /** Water less than this (m³), or than a thousandth of it, nobody would tell apart: 0.1 L. */
+  private static final double SAME_WATER = 1e-4;
+
+  /** Levels closer than this (m) nobody would tell apart. */
+  private static final double SAME_LEVEL = 5e-4;
+
   private WorstFirst() {}
+
+  /** Whether two courses come to what nobody could tell apart. */
+  static boolean isSame(FailureResult one, FailureResult other) {
+    return group(one) == group(other)
+        && isSameWater(number(one, Outcome::reachedFloors), number(other, Outcome::reachedFloors))
+        && isSameWater(number(one, WorstFirst::spilled), number(other, WorstFirst::spilled))
+        && isClose(
+            number(one, WorstFirst::freeboardWhereItRose),
+            number(other, WorstFirst::freeboardWhereItRose));
+  }
+
+  private static boolean isSameWater(double one, double other) {
+    return Math.abs(one - other) <= Math.max(SAME_WATER, 1e-3 * Math.max(one, other));
+  }
+
+  /** Where nothing rose there is no freeboard to tell: infinity is close to itself. */
+  private static boolean isClose(double one, double other) {
+    return Double.compare(one, other) == 0 || Math.abs(one - other) <= SAME_LEVEL;
+  }
 
   private static int group(FailureResult result) {
     return switch (result) {

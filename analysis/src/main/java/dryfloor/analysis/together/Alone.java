@@ -34,7 +34,11 @@ record Alone(
    * several already, each at its time, and are put together with nothing.
    */
   static List<Alone> of(Inquiry inquiry, SweepResult sweep) {
-    Optional<Influences> influences = Influences.of(inquiry);
+    return of(inquiry, sweep, Influences.of(inquiry));
+  }
+
+  /** The same, where what goes on without a failure is known. */
+  static List<Alone> of(Inquiry inquiry, SweepResult sweep, Optional<Influences> influences) {
     return sweep.results().stream()
         .filter(result -> !(result.failure() instanceof Failure.SequenceHappens))
         .flatMap(result -> of(inquiry, result, influences))

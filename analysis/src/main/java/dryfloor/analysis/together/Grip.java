@@ -43,6 +43,7 @@ final class Grip {
       case CheckValveLeaks e -> "closing of " + e.checkValve();
       case CheckValveHeldShut e -> "closing of " + e.checkValve();
       case SiphonBreakHeldShut e -> "hole " + e.siphonBreak();
+      case PrimesEarly e -> "priming " + e.run();
       case RunNarrowed e -> "bore of " + e.run();
       case WeirNarrowed e -> "length of " + e.weir();
       case RunParted e -> "wall of " + e.run();

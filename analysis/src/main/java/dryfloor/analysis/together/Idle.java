@@ -46,9 +46,7 @@ final class Idle {
   boolean addsNothing(List<Effect> effects, Collection<Effect> already, List<Outcome> courses) {
     List<Effect> more = effects.stream().filter(effect -> !already.contains(effect)).toList();
     boolean doubt =
-        courses.stream()
-            .flatMap(course -> course.notes().stream())
-            .anyMatch(Note.SiphonBreakInDoubt.class::isInstance);
+        courses.stream().flatMap(course -> course.notes().stream()).anyMatch(Note::isDoubt);
     return more.isEmpty()
         || (!doubt
             && more.stream()
@@ -74,6 +72,7 @@ final class Idle {
       case CheckValveHeldOpen e -> false;
       case CheckValveLeaks e -> false;
       case SiphonBreakHeldShut e -> false;
+      case PrimesEarly e -> false;
       case RunParted e -> false;
       case RunLeaks e -> false;
       case EndMoved e -> false;

@@ -88,13 +88,26 @@ final class Influences {
   Influence of(List<Effect> effects, Outcome outcome) {
     boolean everywhere =
         effects.stream().anyMatch(EffectReach::isEverywhere)
-            || outcome.notes().stream().anyMatch(Note.SiphonBreakInDoubt.class::isInstance);
+            || outcome.notes().stream().anyMatch(Note::isDoubt);
     Set<Thing> changed = new HashSet<>();
     effects.stream().flatMap(reach::of).forEach(changed::add);
     addLevels(outcome, changed);
     addPassages(outcome, changed);
     addStanding(outcome, changed);
     return new Influence(everywhere, dependence.withLookers(changed));
+  }
+
+  /**
+   * What is otherwise where one element or part is drawn otherwise; nothing where no thing has its
+   * id.
+   *
+   * @param without what goes on there when nothing fails
+   */
+  Optional<Influence> ofChange(String id, Outcome without) {
+    Influence seen = of(List.of(), without);
+    return dependence
+        .find(id)
+        .map(thing -> new Influence(false, dependence.withLookers(Set.of(thing))).and(seen));
   }
 
   private void addLevels(Outcome outcome, Set<Thing> changed) {

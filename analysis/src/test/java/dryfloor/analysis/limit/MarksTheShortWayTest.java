@@ -28,13 +28,13 @@ class MarksTheShortWayTest {
     LimitResult whole = Limits.of(drawing, levels, Bounds.DRY_FLOORS, 2, Progress.NONE);
 
     assertThat(Limits.highestRunningLevels(whole.today(), 2, Progress.NONE))
-        .isEqualTo(marks(whole));
+        .isEqualTo(marks(whole.answers()));
   }
 
   /** Those that end at something: what may stand at the rim has no mark. */
-  private static Map<String, Double> marks(LimitResult whole) {
+  static Map<String, Double> marks(List<LimitAnswer> whole) {
     Map<String, Double> marks = new TreeMap<>();
-    for (LimitAnswer answer : whole.answers()) {
+    for (LimitAnswer answer : whole) {
       if (answer instanceof LimitAnswer.Found found
           && found
               .today()

@@ -3,7 +3,9 @@ package dryfloor.app.command;
 import dryfloor.analysis.band.BandResult;
 import dryfloor.analysis.band.Sampling;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.app.report.BandWords;
 import dryfloor.app.report.BandsReport;
+import dryfloor.app.report.ReadAgain;
 import dryfloor.app.report.Wording;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
@@ -133,14 +135,14 @@ public final class BandsCommand implements Callable<Integer> {
     try (WatchedProgress progress = one.progress()) {
       return workplace
           .analyst()
-          .bands(new ReadAgain(uncertain, options), sampling, threads.count(), progress);
+          .bands(new ReadAgain(uncertain, options::asked), sampling, threads.count(), progress);
     }
   }
 
   private static ExitCode exitCode(BandResult bands) {
     ExitCode worst =
         bands.bands().stream()
-            .map(band -> ExitCode.of(BandsReport.answer(band.worst().figures())))
+            .map(band -> ExitCode.of(BandWords.answer(band.worst().figures())))
             .reduce(ExitCode.FLOOR_DRY, ExitCode::worse);
     return bands.unsound().isEmpty() ? worst : worst.worse(ExitCode.NO_ANSWER);
   }

@@ -1,11 +1,8 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.limit.Bounds;
-import dryfloor.model.file.VisibleText;
-import dryfloor.model.unit.QuantityKind;
-import dryfloor.model.unit.QuantityText;
+import dryfloor.app.report.BoundsText;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -36,43 +33,20 @@ final class BoundsOptions {
 
   /** As the user gave them. */
   Bounds bounds() {
-    return new Bounds(
-        keep.map(text -> OptionalDouble.of(share(text))).orElse(OptionalDouble.empty()),
-        salinity.length == 2 ? Optional.of(band()) : Optional.empty());
-  }
-
-  private double share(String text) {
-    double share = read("--keep", QuantityKind.FRACTION, text);
-    if (share > 1) {
-      throw refused(
-          "--keep: '" + VisibleText.of(text) + "' is more than there is; give at most 100 %");
-    }
-    return share;
-  }
-
-  private Bounds.Salinities band() {
-    double least = read("--salinity", QuantityKind.SALINITY, salinity[0]);
-    double most = read("--salinity", QuantityKind.SALINITY, salinity[1]);
-    if (least >= most) {
-      throw refused(
-          "--salinity: there is nothing from '"
-              + VisibleText.of(salinity[0])
-              + "' to '"
-              + VisibleText.of(salinity[1])
-              + "'; give the lower first");
-    }
-    return new Bounds.Salinities(least, most);
-  }
-
-  private double read(String option, QuantityKind kind, String text) {
-    return switch (QuantityText.parse(kind, text)) {
-      case QuantityText.Parsed.Value value -> value.inside();
-      case QuantityText.Parsed.Unfit unfit ->
-          throw refused(option + ": " + unfit.found() + "; write " + unfit.wanted());
+    boolean band = salinity.length == 2;
+    return switch (BoundsText.of(
+        keep.orElse(""), band ? salinity[0] : "", band ? salinity[1] : "")) {
+      case BoundsText.Meant meant -> meant.bounds();
+      case BoundsText.Refused refused ->
+          throw new ParameterException(
+              spec.commandLine(), option(refused.part()) + ": " + refused.complaint());
     };
   }
 
-  private ParameterException refused(String complaint) {
-    return new ParameterException(spec.commandLine(), complaint);
+  private static String option(BoundsText.Part part) {
+    return switch (part) {
+      case KEEP -> "--keep";
+      case SALINITY -> "--salinity";
+    };
   }
 }

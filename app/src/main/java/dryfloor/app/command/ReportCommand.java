@@ -11,7 +11,9 @@ import dryfloor.app.paper.PaperForm;
 import dryfloor.app.paper.PaperSize;
 import dryfloor.app.paper.Papers;
 import dryfloor.app.paper.Question;
+import dryfloor.app.report.ReadAgain;
 import dryfloor.model.Installation;
+import dryfloor.model.file.UncertainDrawing;
 import dryfloor.model.file.VisibleText;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -96,6 +98,13 @@ public final class ReportCommand implements Callable<Integer> {
               + " and more. Default: 0.")
   private int mends;
 
+  @Option(
+      names = "--bands",
+      description =
+          "Work out how bad and how good each failure can be, however many values carry a"
+              + " tolerance. Where that takes some seconds only, it is done anyhow.")
+  private boolean banded;
+
   @Mixin private Threads threads = new Threads();
 
   /** A command at this workplace. */
@@ -108,9 +117,10 @@ public final class ReportCommand implements Callable<Integer> {
     OneDrawing one = new OneDrawing(workplace, "report", file, false);
     return one.judge(
         options,
-        installation -> {
+        (installation, uncertain) -> {
           SweepResult sweep = sweep(one, installation);
-          return write(sweep, marks(one, sweep), mended(one, sweep))
+          Optional<Question.Banded> bands = bands(one, sweep, uncertain);
+          return write(sweep, marks(one, sweep), mended(one, sweep), bands)
               ? ExitCode.of(sweep.results())
               : ExitCode.BAD_INPUT;
         });
@@ -138,18 +148,34 @@ public final class ReportCommand implements Callable<Integer> {
     return all;
   }
 
-  private boolean write(SweepResult sweep, List<VesselMarks> marks, List<Question.Mended> mended) {
+  private Optional<Question.Banded> bands(
+      OneDrawing one, SweepResult sweep, UncertainDrawing uncertain) throws BaselineProblem {
+    ReadAgain drawing = new ReadAgain(uncertain, options::asked);
+    if (drawing.values() == 0 || !(banded || Question.Banded.isQuick(drawing, sweep))) {
+      return Optional.empty();
+    }
+    try (WatchedProgress progress = one.progress()) {
+      return Optional.of(Question.Banded.of(drawing, threads.count(), progress));
+    }
+  }
+
+  private boolean write(
+      SweepResult sweep,
+      List<VesselMarks> marks,
+      List<Question.Mended> mended,
+      Optional<Question.Banded> bands) {
     Question question;
     try {
       question =
           Papers.question(
-              file,
-              date.orElseGet(LocalDate::now),
-              sweep,
-              marks,
-              mended,
-              options.wording(sweep.installation()),
-              severity);
+                  file,
+                  date.orElseGet(LocalDate::now),
+                  sweep,
+                  marks,
+                  mended,
+                  options.wording(sweep.installation()),
+                  severity)
+              .with(bands);
     } catch (IOException unreadable) {
       workplace
           .surface()

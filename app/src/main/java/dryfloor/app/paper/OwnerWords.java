@@ -52,7 +52,11 @@ final class OwnerWords {
         power.map(words::power).orElseGet(words::noPower),
         power.flatMap(words::picture),
         worst(question.sweep()).map(result -> FindingWords.of(words.wording, result)),
-        tally.total() + " single failures were worked out: " + tally.words() + ".",
+        tally.total()
+            + " single failures were worked out: "
+            + tally.words()
+            + "."
+            + DoubtWords.sentence(question).map(doubt -> " " + doubt).orElse(""),
         words.better(),
         words.assumed(),
         words.uncovered());
@@ -208,7 +212,10 @@ final class OwnerWords {
     return drawing.tolerances().isEmpty()
         ? ""
         : " The drawing says of some measures how far they may be off; the answers are for what is"
-            + " drawn.";
+            + " drawn"
+            + (question.banded().isPresent()
+                ? ", and a page tells how bad and how good each can be."
+                : ".");
   }
 
   private List<String> uncovered() {

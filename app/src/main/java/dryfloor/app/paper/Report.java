@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param tolerance that common practice allows for a level on site
  * @param rehearsals failures to rehearse on the real thing, in a safe order
  * @param courses levels over time and ways of the water, for the failures of interest
+ * @param doubt how bad and how good it can be where values are not known exactly, if that was
+ *     worked out
  * @param cautions that fit this installation
  * @param statement what all this is and is not
  */
@@ -27,6 +29,7 @@ public record Report(
     String tolerance,
     List<Rehearsal> rehearsals,
     List<Course> courses,
+    Optional<Doubt> doubt,
     List<Caution> cautions,
     String statement) {
 
@@ -175,4 +178,39 @@ public record Report(
 
   /** Water from one place to another. */
   public record Way(String from, String to, String how, String volume) {}
+
+  /**
+   * What is not known exactly.
+   *
+   * @param summary in a sentence
+   * @param values what they are, what matters most first
+   * @param rows every failure, the worst first
+   * @param hanging of failures of which it hangs on the values whether a floor gets wet: where
+   * @param reach how far this goes
+   */
+  public record Doubt(
+      String summary,
+      List<String> values,
+      List<DoubtRow> rows,
+      List<String> hanging,
+      String reach) {
+    public Doubt {
+      values = List.copyOf(values);
+      rows = List.copyOf(rows);
+      hanging = List.copyOf(hanging);
+    }
+  }
+
+  /** How bad and how good one failure can be. */
+  public record DoubtRow(
+      String worst, String best, String failure, String onFloors, String margin, String most) {
+
+    public static final List<String> COLUMNS =
+        List.of("At worst", "At best", "Failure", "On floors", "Margin", "Matters most");
+
+    /** In the order of the columns. */
+    public List<String> cells() {
+      return List.of(worst, best, failure, onFloors, margin, most);
+    }
+  }
 }

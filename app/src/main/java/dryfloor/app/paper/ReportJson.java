@@ -1,6 +1,7 @@
 package dryfloor.app.paper;
 
 import dryfloor.analysis.mark.VesselMarks;
+import dryfloor.app.report.JsonBands;
 import dryfloor.app.report.JsonText;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -37,6 +38,12 @@ public final class ReportJson {
     ArrayNode courses = root.putArray("courses");
     CourseWords.interesting(question.sweep())
         .forEach(answered -> JsonCourse.put(courses.addObject(), question.wording(), answered));
+    question
+        .banded()
+        .ifPresent(
+            banded ->
+                new JsonBands(question.wording(), banded.values(), root.putObject("bands"))
+                    .put(banded.bands()));
     root.put("statement", report.statement());
     return JsonText.of(root);
   }

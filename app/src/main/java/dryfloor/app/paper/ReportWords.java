@@ -19,6 +19,7 @@ public final class ReportWords {
         question.wording().amounts().level(Rehearsal.TOLERANCE),
         RehearsalWords.of(question),
         CourseWords.of(question),
+        DoubtWords.of(question),
         new Cautions(question.wording()).all(),
         Cautions.STATEMENT);
   }

@@ -2,21 +2,14 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.band.Band;
 import dryfloor.analysis.band.BandResult;
-import dryfloor.analysis.band.Figures;
-import dryfloor.analysis.band.Range;
 import dryfloor.analysis.band.Sampled;
-import dryfloor.analysis.band.Swing;
 import dryfloor.analysis.band.Weight;
-import dryfloor.analysis.failure.FailureNames;
 import dryfloor.app.report.TextTable.Column;
 import dryfloor.model.file.UncertainValue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.function.DoubleFunction;
-import java.util.stream.Collectors;
 
 /** How bad and how good every failure can be where not everything is known exactly. */
 public final class BandsReport {
@@ -26,18 +19,17 @@ public final class BandsReport {
 
   private static final int VALUE = 22;
 
-  /** Half a millimetre, which no tape shows (m). */
-  private static final double LEAST_MARGIN = 5e-4;
-
   private final BandResult bands;
   private final Wording wording;
   private final UncertainWords words;
+  private final BandWords found;
   private final Lines lines;
 
   private BandsReport(BandResult bands, List<UncertainValue> values, Wording wording, Ink ink) {
     this.bands = bands;
     this.wording = wording;
     this.words = new UncertainWords(values, wording);
+    this.found = new BandWords(values, wording);
     this.lines = new Lines(ink);
   }
 
@@ -54,40 +46,9 @@ public final class BandsReport {
     return report.lines.text();
   }
 
-  /** What these figures come to. */
-  public static Answer answer(Figures figures) {
-    return switch (figures) {
-      case Figures.Unknown open -> Answer.NO_ANSWER;
-      case Figures.Known known ->
-          switch (known.verdict()) {
-            case WET -> Answer.WET;
-            case CAUGHT -> Answer.CAUGHT;
-            case DRY -> Answer.DRY;
-          };
-    };
-  }
-
   private void head() {
     lines.add(lines.ink().heading(wording.installation().name()));
-    List<Band> all = bands.bands();
-    long always = all.stream().filter(band -> !band.best().figures().isDry()).count();
-    long open = all.stream().filter(Band::isOpen).count();
-    long dry = all.size() - always - open;
-    int values = bands.weights().size();
-    lines.paragraph(
-        "",
-        count(all.size(), "failure")
-            + ", with "
-            + count(values, "value")
-            + " known within limits only: "
-            + always
-            + (always == 1 ? " leaves" : " leave")
-            + " a floor wet or without an answer whatever the values, for "
-            + open
-            + " it hangs on them, "
-            + dry
-            + (dry == 1 ? " leaves" : " leave")
-            + " every floor dry whatever they are. The worst decides.");
+    lines.paragraph("", BandWords.summary(bands));
   }
 
   private void values() {
@@ -142,41 +103,14 @@ public final class BandsReport {
 
   private List<String> row(Band band) {
     List<String> row = new ArrayList<>();
-    row.add(lines.ink().answer(answer(band.worst().figures())));
-    row.add(lines.ink().answer(answer(band.best().figures())));
-    row.add(FailureNames.name(band.failure(), wording.installation()));
-    row.add(range(band.onFloors(), wording.amounts()::tabled));
-    row.add(range(band.margin(), wording.amounts()::level));
+    row.add(lines.ink().answer(BandWords.answer(band.worst().figures())));
+    row.add(lines.ink().answer(BandWords.answer(band.best().figures())));
+    row.add(found.failure(band));
+    row.add(found.onFloors(band));
+    row.add(found.margin(band));
     bands.sampled().ifPresent(some -> row.add(Integer.toString(some.dryAfter(band.failure()))));
-    row.add(band.most().filter(this::isTold).map(most -> words.name(most.value())).orElse("none"));
+    row.add(found.mattersMost(band).orElse("none"));
     return row;
-  }
-
-  /** A value that changes less than anybody could read off does not matter. */
-  private boolean isTold(Swing swing) {
-    return swing.verdicts() > 0
-        || wording.amounts().isWorthTelling(swing.onFloors())
-        || swing.margin() >= LEAST_MARGIN;
-  }
-
-  private Set<Integer> told(Band band) {
-    return band.swings().stream()
-        .filter(this::isTold)
-        .map(Swing::value)
-        .collect(Collectors.toSet());
-  }
-
-  private static String range(Range range, DoubleFunction<String> amount) {
-    if (Double.isNaN(range.from())) {
-      return "";
-    }
-    return same(range, amount)
-        ? amount.apply(range.from())
-        : amount.apply(range.from()) + " to " + amount.apply(range.to());
-  }
-
-  private static boolean same(Range range, DoubleFunction<String> amount) {
-    return amount.apply(range.from()).equals(amount.apply(range.to()));
   }
 
   private void open() {
@@ -185,35 +119,14 @@ public final class BandsReport {
         .filter(Band::isOpen)
         .forEach(
             band ->
-                same.computeIfAbsent(hangsOn(band), first -> new ArrayList<>())
-                    .add(FailureNames.name(band.failure(), wording.installation())));
+                same.computeIfAbsent(found.hangsOn(band), first -> new ArrayList<>())
+                    .add(found.failure(band)));
     if (!same.isEmpty()) {
       lines.heading("Where the floor hangs on what is not known");
       same.forEach(
           (where, names) -> lines.paragraph("  ", "    ", String.join("; ", names) + ": " + where));
     }
     doubts();
-  }
-
-  private String hangsOn(Band band) {
-    boolean alone = band.swings().stream().anyMatch(swing -> swing.verdicts() > 0);
-    return worst(band)
-        + " where "
-        + words.where(band.worst().point(), told(band))
-        + "; every floor dry where "
-        + words.where(band.best().point(), told(band))
-        + "; as drawn: "
-        + answer(band.drawn()).word()
-        + "."
-        + (alone ? "" : " No value does that alone.");
-  }
-
-  private String worst(Band band) {
-    return switch (band.worst().figures()) {
-      case Figures.Unknown unknown ->
-          "no answer (" + new NoAnswerWords(wording).reason(unknown.reason()) + ")";
-      case Figures.Known known -> wording.amounts().volume(known.onFloors()) + " on floors";
-    };
   }
 
   private void doubts() {
@@ -228,7 +141,7 @@ public final class BandsReport {
               + Sentences.enumerate(holes.stream().map(wording.names()::the).toList())
               + " lets in enough air to stop the siphon. Wherever that mattered both courses were"
               + " run and the worse one counts, so that what is told as best after "
-              + count(doubtful.size(), "failure")
+              + BandWords.count(doubtful.size(), "failure")
               + " is the best of the worse courses.");
     }
   }
@@ -244,7 +157,7 @@ public final class BandsReport {
                   "At "
                       + some.dry()
                       + " of "
-                      + count(asked(some), "sample")
+                      + BandWords.count(asked(some), "sample")
                       + " (seed "
                       + some.sampling().seed()
                       + ") every floor stays dry whatever single thing fails: "
@@ -281,22 +194,10 @@ public final class BandsReport {
     lines.heading("How far this goes");
     lines.paragraph(
         "  ",
-        "Run at "
-            + count(bands.points(), "point")
-            + ": as drawn, with each value alone at either end, and "
-            + (bands.everyCorner()
-                ? "at every combination of ends."
-                : "then searching among the combinations of ends, from the end that alone was the"
-                    + " worse (the better) for each value on, one value after another; what changes"
-                    + " nothing alone stays as drawn. Not every combination was run, so a worse or"
-                    + " better one may have been missed.")
+        BandWords.reach(bands)
             + (bands.sampled().isPresent()
                 ? " Between the ends only the samples were run."
                 : " Between the ends nothing was run; --samples N runs points there.")
             + " A band spans all that was run.");
-  }
-
-  private static String count(long number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
   }
 }

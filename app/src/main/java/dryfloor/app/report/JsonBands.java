@@ -15,7 +15,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Bands as JSON. */
-final class JsonBands {
+public final class JsonBands {
 
   private static final double LITRES = 1000;
   private static final double MILLIMETRES = 1000;
@@ -25,14 +25,16 @@ final class JsonBands {
   private final UncertainWords words;
   private final ObjectNode node;
 
-  JsonBands(Wording wording, List<UncertainValue> values, ObjectNode node) {
+  /** Bands to be put into a node. */
+  public JsonBands(Wording wording, List<UncertainValue> values, ObjectNode node) {
     this.wording = wording;
     this.values = values;
     this.words = new UncertainWords(values, wording);
     this.node = node;
   }
 
-  void put(BandResult bands) {
+  /** Puts all that was found. */
+  public void put(BandResult bands) {
     ArrayNode uncertain = node.putArray("values");
     bands.weights().forEach(weight -> value(uncertain.addObject(), weight));
     ArrayNode failures = node.putArray("failures");
@@ -63,7 +65,7 @@ final class JsonBands {
   private void band(ObjectNode into, Band band, BandResult bands) {
     into.put("id", FailureNames.id(band.failure()))
         .put("name", FailureNames.name(band.failure(), wording.installation()))
-        .put("asDrawn", BandsReport.answer(band.drawn()).name());
+        .put("asDrawn", BandWords.answer(band.drawn()).name());
     reached(into.putObject("worst"), band.worst());
     reached(into.putObject("best"), band.best());
     range(into, "onFloors_L", band.onFloors(), LITRES);
@@ -77,7 +79,7 @@ final class JsonBands {
   }
 
   private void reached(ObjectNode into, Band.Reached reached) {
-    into.put("answer", BandsReport.answer(reached.figures()).name());
+    into.put("answer", BandWords.answer(reached.figures()).name());
     switch (reached.figures()) {
       case Figures.Known known -> {
         JsonOutcome.number(into, "onFloors_L", known.onFloors() * LITRES);

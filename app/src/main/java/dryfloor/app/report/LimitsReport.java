@@ -2,7 +2,6 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
-import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Remedy;
@@ -49,36 +48,8 @@ public final class LimitsReport {
             + (result.answers().isEmpty()
                 ? "."
                 : ". A range holds while every failure that is dry or caught today stays so."));
-    bounds();
-  }
-
-  private void bounds() {
-    Bounds bounds = result.bounds();
-    String lived = "no display, refugium, raceway or quarantine tank that does not today ends ";
-    bounds
-        .keeps()
-        .ifPresent(
-            share ->
-                lines.paragraph(
-                    "",
-                    "And while "
-                        + lived
-                        + "with less than "
-                        + Math.round(share * 100)
-                        + " % of its water."));
-    bounds
-        .salinity()
-        .ifPresent(
-            band ->
-                lines.paragraph(
-                    "",
-                    "And while "
-                        + lived
-                        + "outside of "
-                        + wording.amounts().salinity(band.least())
-                        + " to "
-                        + wording.amounts().salinity(band.most())
-                        + "."));
+    BoundsText.sentences(result.bounds(), wording)
+        .forEach(sentence -> lines.paragraph("", sentence));
   }
 
   /** For each failure that does today what none may what mends it, the least first. */
@@ -183,7 +154,8 @@ public final class LimitsReport {
     lines.paragraph(
         "",
         "Heights are above the inside bottom of the vessel. One thing is changed at a time, all else"
-            + " stays as drawn. Every end was tried with every failure, as was its neighbour beyond;"
+            + " stays as drawn. Every end was tried with every failure that can have to do with"
+            + " it, as was its neighbour beyond;"
             + " between the values tried first, a sixteenth of the scale apart, a narrower gap would"
             + " not be seen.");
   }

@@ -21,6 +21,12 @@ public final class NoteSentence {
               + the(doubt.siphonBreak())
               + " is big enough to stop the siphon. Both cases were worked out; this is the worse"
               + (doubt.worked() ? " one, in which it does." : " one, in which it does not.");
+      case Note.PrimingInDoubt doubt ->
+          "In doubt: no published rule says whether "
+              + the(doubt.run())
+              + " fills and draws as a siphon when so much water falls into it. Both cases were"
+              + " worked out; this is the worse"
+              + (doubt.filled() ? " one, in which it does." : " one, in which it does not.");
       case Note.SiphonBreakTooSmall small ->
           start(small.siphonBreak()) + " is far too small for its pipe and was taken as closed.";
       case Note.AtVapourPressure low ->

@@ -14,6 +14,7 @@ import dryfloor.app.paper.PaperForm;
 import dryfloor.app.paper.PaperSize;
 import dryfloor.app.paper.Papers;
 import dryfloor.app.paper.Question;
+import dryfloor.app.report.ReadAgain;
 import dryfloor.app.report.RehearsalRecord;
 import dryfloor.app.report.Wording;
 import dryfloor.app.view.panel.MendCountForm;
@@ -88,18 +89,19 @@ final class PaperDesk {
   private static String written(
       Path file, Path folder, Installation drawing, Wording wording, int mends, Progress progress)
       throws BaselineProblem, IOException {
-    int works = 2 + mends;
+    int works = 3 + mends;
     SweepResult sweep = Sweep.everyFailure(drawing, THREADS, WaitingRoom.share(progress, 0, works));
     List<PaperFile> papers =
         Papers.of(
             Papers.question(
-                file,
-                LocalDate.now(ZoneId.systemDefault()),
-                sweep,
-                Marks.of(sweep, THREADS, WaitingRoom.share(progress, 1, works)),
-                mended(sweep, mends, progress),
-                wording,
-                SeverityScale.USUAL),
+                    file,
+                    LocalDate.now(ZoneId.systemDefault()),
+                    sweep,
+                    Marks.of(sweep, THREADS, WaitingRoom.share(progress, 1, works)),
+                    mended(sweep, mends, progress),
+                    wording,
+                    SeverityScale.USUAL)
+                .with(banded(sweep, WaitingRoom.share(progress, works - 1, works))),
             List.of(PaperForm.values()),
             paperOf(wording));
     StringBuilder names = new StringBuilder();
@@ -115,10 +117,19 @@ final class PaperDesk {
   private static List<Question.Mended> mended(SweepResult sweep, int mends, Progress progress) {
     List<Question.Mended> all = new ArrayList<>();
     for (Failure failure : Question.Mended.worst(sweep, mends)) {
-      Progress share = WaitingRoom.share(progress, 2 + all.size(), 2 + mends);
+      Progress share = WaitingRoom.share(progress, 2 + all.size(), 3 + mends);
       all.add(Question.Mended.of(sweep, failure, THREADS, share));
     }
     return all;
+  }
+
+  /** How bad and how good it can be, where that takes some seconds only. */
+  private static Optional<Question.Banded> banded(SweepResult sweep, Progress progress)
+      throws BaselineProblem {
+    ReadAgain drawing = ReadAgain.of(sweep.installation());
+    return Question.Banded.isQuick(drawing, sweep)
+        ? Optional.of(Question.Banded.of(drawing, THREADS, progress))
+        : Optional.empty();
   }
 
   /** Where people measure in inches, their sheets are of Letter size. */

@@ -52,6 +52,36 @@ class LimitsOnScreenTest {
     }
   }
 
+  /** By hand as in {@code LimitsCommandTest}: the same question, so the same answer. */
+  @Test
+  void moreCanBeAskedThanDryFloors() {
+    try (HeadlessScreen screen = chosen("sump")) {
+      write(screen, "limits-keep", "120 %");
+      screen.click(screen.find("limits-search", Button.class), 20, 12);
+      Label problem = screen.find("limits-problem", Label.class);
+      HeadlessScreen.waitUntil(
+          "it is refused", () -> problem.getText().contains("give at most 100 %"));
+
+      write(screen, "limits-keep", "99 %");
+      screen.click(screen.find("limits-search", Button.class), 20, 12);
+      HeadlessScreen.waitUntil(
+          "the limit is told", () -> screen.scene().lookup("#limit-level") != null);
+      assertThat(HeadlessScreen.onScreen(problem::isVisible)).isFalse();
+      assertThat(HeadlessScreen.onScreen(screen.find("limits-state", Label.class)::getText))
+          .contains("with less than 99 % of its water");
+      Screenshots.take(screen.scene(), "limits-bounds");
+    }
+  }
+
+  private static void write(HeadlessScreen screen, String field, String text) {
+    TextField into = screen.find(field, TextField.class);
+    HeadlessScreen.onScreen(
+        () -> {
+          into.setText(text);
+          return into;
+        });
+  }
+
   @Test
   void theSearchIsGivenUp() {
     try (HeadlessScreen screen = chosen("sump")) {

@@ -45,7 +45,8 @@ public final class StoryPanel extends VBox {
             tab("story.title", story),
             tab("story.levels", levels),
             tab("story.ways", ways),
-            tab("mends.title", new MendsPanel(work, units)));
+            tab("mends.title", new MendsPanel(work, units)),
+            tab("bands.title", new BandsPanel(work, units)));
     tabs.setId("story-tabs");
     tabs.setAccessibleText(Words.of("story.spoken"));
     tabs.getSelectionModel()

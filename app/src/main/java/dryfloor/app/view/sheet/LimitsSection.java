@@ -1,9 +1,11 @@
 package dryfloor.app.view.sheet;
 
+import dryfloor.analysis.limit.Bounds;
 import dryfloor.analysis.limit.LimitAnswer;
 import dryfloor.analysis.limit.Limits;
 import dryfloor.analysis.limit.Property;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.app.report.BoundsText;
 import dryfloor.app.report.LimitWords;
 import dryfloor.app.report.PropertyWords;
 import dryfloor.app.report.Wording;
@@ -17,6 +19,7 @@ import dryfloor.model.unit.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -28,7 +31,7 @@ import javafx.scene.layout.VBox;
 final class LimitsSection extends VBox {
 
   /** What was found for one element of one drawing. */
-  private record Found(Installation drawing, String of, List<LimitAnswer> answers) {
+  private record Found(Installation drawing, String of, Bounds bounds, List<LimitAnswer> answers) {
     Found {
       answers = List.copyOf(answers);
     }
@@ -42,6 +45,7 @@ final class LimitsSection extends VBox {
   private final ObservableValue<Units> units;
   private final Exploration<Found> exploration;
   private final SearchBar search;
+  private final BoundsFields bounds = new BoundsFields();
   private final Label state = new Label();
   private final VBox others = new VBox(6);
 
@@ -61,7 +65,7 @@ final class LimitsSection extends VBox {
     state.setWrapText(true);
     state.setMinHeight(USE_PREF_SIZE);
     others.setId("limits-others");
-    getChildren().addAll(search, state, others);
+    getChildren().addAll(search, bounds, state, others);
     exploration.state().addListener((known, before, now) -> changed.run());
     work.answers().addListener((answers, before, now) -> show());
     show();
@@ -77,6 +81,16 @@ final class LimitsSection extends VBox {
   }
 
   private void search() {
+    switch (bounds.read()) {
+      case BoundsText.Refused refused -> bounds.complain(refused);
+      case BoundsText.Meant meant -> {
+        bounds.complain("");
+        search(meant.bounds());
+      }
+    }
+  }
+
+  private void search(Bounds within) {
     Optional<SweepResult> today = work.wholeSweep();
     List<Property> properties = properties();
     if (today.isPresent() && !properties.isEmpty()) {
@@ -86,7 +100,8 @@ final class LimitsSection extends VBox {
               new Found(
                   today.get().installation(),
                   properties.getFirst().of(),
-                  Limits.of(today.get(), properties, threads, progress)));
+                  within,
+                  Limits.of(today.get(), properties, within, threads, progress)));
     }
   }
 
@@ -141,6 +156,9 @@ final class LimitsSection extends VBox {
     boolean some = !properties().isEmpty();
     setVisible(some);
     setManaged(some);
+    boolean lived = work.installation().get().vessels().stream().anyMatch(Bounds::isLivedIn);
+    bounds.setVisible(lived);
+    bounds.setManaged(lived);
     search.begin().setDisable(work.wholeSweep().isEmpty());
     String text = sentence();
     state.setText(text);
@@ -152,8 +170,17 @@ final class LimitsSection extends VBox {
     if (exploration.state().get() instanceof Exploration.State.Working<Found>) {
       return Words.of("limits.searching");
     }
-    return found()
-        .map(found -> Words.of(isStale(found) ? "limits.stale" : "limits.found"))
-        .orElse("");
+    return found().map(this::sentence).orElse("");
+  }
+
+  private String sentence(Found found) {
+    if (isStale(found)) {
+      return Words.of("limits.stale");
+    }
+    Wording wording = Wording.of(found.drawing(), units.getValue());
+    return Stream.concat(
+            Stream.of(Words.of("limits.found")),
+            BoundsText.sentences(found.bounds(), wording).stream())
+        .collect(Collectors.joining("\n"));
   }
 }
