@@ -95,7 +95,7 @@ enum Explained {
       "coral-nursery/.*",
       "parts-at-lowest-point[.](manifold-bar|tub-fill)",
       "trench|beyond|packing-room",
-      4e-3,
+      5e-3,
       0.1),
 
   WAY_OUT_OF_A_LEVEL_RING(

@@ -84,6 +84,10 @@ final class Pipe {
   final double crest;
   final double crestAlong;
   final boolean vented;
+
+  /** Whether water that air no longer passes freely is taken to fill it. */
+  final boolean early;
+
   final boolean blocked;
 
   /** Share of the mouth at the first end that is free. */
@@ -113,6 +117,7 @@ final class Pipe {
       Profile profile,
       Stretch whole,
       boolean vented,
+      boolean early,
       boolean blocked,
       double free,
       List<AirHole> holes) {
@@ -122,6 +127,7 @@ final class Pipe {
     this.bore = whole.bore;
     this.whole = whole;
     this.vented = vented;
+    this.early = early;
     this.blocked = blocked;
     this.free = free;
     this.holes = holes;
@@ -466,9 +472,12 @@ final class Pipe {
     return shutBefore ? to.head() : from.head();
   }
 
-  /** Drowned by its bore, and fast enough to carry air down (Wisner and others 1975). */
+  /**
+   * Drowned by its bore, and fast enough to carry air down (Wisner and others 1975), or in doubt
+   * only too fast for air to pass (Hills 1983).
+   */
   private boolean primes(double depth) {
-    double clearing = Math.sqrt(Laws.G * bore) * (0.825 + 0.25);
+    double clearing = Math.sqrt(Laws.G * bore) * (early ? 0.3 : 0.825 + 0.25);
     return depth >= bore && Math.abs(over) >= clearing * legA.boreArea();
   }
 

@@ -189,6 +189,8 @@ final class Plumbing {
             new Profile(piece, run.boreArea()),
             whole,
             run.vented(),
+            house.effects(Effect.PrimesEarly.class).stream()
+                .anyMatch(early -> early.run().equals(run.id())),
             blocked,
             free(run),
             holes));

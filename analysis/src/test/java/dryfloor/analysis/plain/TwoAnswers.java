@@ -71,6 +71,9 @@ final class TwoAnswers {
       if (note instanceof Note.SiphonBreakInDoubt doubt && !doubt.worked()) {
         effects.add(new Effect.SiphonBreakHeldShut(doubt.siphonBreak()));
       }
+      if (note instanceof Note.PrimingInDoubt doubt && doubt.filled()) {
+        effects.add(new Effect.PrimesEarly(doubt.run()));
+      }
     }
     PlainSimulation plain = PlainSimulation.failure(normal, effects, patience);
     return entry(id, plain, outcome);
