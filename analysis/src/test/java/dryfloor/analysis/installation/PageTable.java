@@ -21,7 +21,8 @@ public final class PageTable {
   private static final String HEAD = "| failure | as drawn | corrected |";
   private static final Pattern NAME = Pattern.compile("`([^`]+)`.*");
   private static final Pattern SERIES = Pattern.compile("(.*)(\\w)…(\\w)(.*)");
-  private static final Pattern LITRES = Pattern.compile("([\\d \\u00a0]*\\d(?:\\.\\d+)?) L on `([^`]+)`");
+  private static final Pattern LITRES =
+      Pattern.compile("([\\d \\u00a0]*\\d(?:\\.\\d+)?) L on `([^`]+)`");
 
   private PageTable() {}
 
