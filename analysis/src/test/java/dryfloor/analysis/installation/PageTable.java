@@ -44,7 +44,7 @@ public final class PageTable {
       } else if (!line.startsWith("|")) {
         inside = false;
       } else if (inside && !line.startsWith("| ---")) {
-        String[] cells = line.split("\\|");
+        String[] cells = line.split("\\|", -1);
         rows.add(
             new Row(
                 failures(cells[1].strip()),

@@ -47,7 +47,7 @@ class ScenarioPagesTest {
     List<PageTable.Row> rows = PageTable.of(scenario);
     List<String> wrong = new ArrayList<>();
     for (PageTable.Row row : rows) {
-      String told = row.cells().get(drawing);
+      String told = row.cells().getOrDefault(drawing, "");
       List<Failure> failures =
           row.failures().stream().filter(catalogue::containsKey).map(catalogue::get).toList();
       String answer = failures.isEmpty() ? NO_LONGER : answer(worst(inquiry, failures));
