@@ -19,14 +19,15 @@ final class WorstFirst {
   /**
    * Which of two courses of one failure is worse. They begin with the same levels, so the least
    * freeboard of all is often that of a vessel in which nothing happens; what counts is how near to
-   * their rims those come that gain water, and last how much they gain.
+   * their rims those come that gain water, and last how much they gain. What nobody could tell
+   * apart does not decide, so this compares two and sorts no more.
    */
   static final Comparator<FailureResult> COURSES =
       Comparator.comparingInt(WorstFirst::group)
-          .thenComparingDouble(result -> -number(result, Outcome::reachedFloors))
+          .thenComparing((one, other) -> moreWater(one, other, Outcome::reachedFloors))
           .thenComparingDouble(result -> -number(result, WorstFirst::rate))
-          .thenComparingDouble(result -> -number(result, WorstFirst::spilled))
-          .thenComparingDouble(result -> number(result, WorstFirst::freeboardWhereItRose))
+          .thenComparing((one, other) -> moreWater(one, other, WorstFirst::spilled))
+          .thenComparing(WorstFirst::lessFreeboard)
           .thenComparingDouble(result -> -number(result, WorstFirst::gained));
 
   /** A level that rises no more than this has stayed where it was (m). */
@@ -48,6 +49,19 @@ final class WorstFirst {
         && isClose(
             number(one, WorstFirst::freeboardWhereItRose),
             number(other, WorstFirst::freeboardWhereItRose));
+  }
+
+  /** More water first, unless nobody could tell. */
+  private static int moreWater(FailureResult one, FailureResult other, OutcomeNumber water) {
+    double first = number(one, water);
+    double second = number(other, water);
+    return isSameWater(first, second) ? 0 : Double.compare(second, first);
+  }
+
+  private static int lessFreeboard(FailureResult one, FailureResult other) {
+    double first = number(one, WorstFirst::freeboardWhereItRose);
+    double second = number(other, WorstFirst::freeboardWhereItRose);
+    return isClose(first, second) ? 0 : Double.compare(first, second);
   }
 
   private static boolean isSameWater(double one, double other) {

@@ -38,6 +38,7 @@ public final class TimeLine extends VBox {
     this.work = work;
     this.playback = playback;
     this.track = new Track(playback);
+    track.setAccessibleText(Words.of("time.track.empty"));
     moment.setId("moment");
     moment.getStyleClass().add("text-bold");
     moment.setMinWidth(Region.USE_PREF_SIZE);
