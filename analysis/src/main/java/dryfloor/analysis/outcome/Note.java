@@ -83,4 +83,10 @@ public sealed interface Note {
    * then on average.
    */
   record FlushesOnAndOn(String run) implements Note {}
+
+  /**
+   * This run drips although it is only partly full: how deep water runs over a small hole there,
+   * and so how much drips, no law says.
+   */
+  record DripsWhilePartlyFull(String run) implements Note {}
 }

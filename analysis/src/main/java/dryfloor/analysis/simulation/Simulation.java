@@ -222,6 +222,7 @@ public final class Simulation {
     notes.addAll(onItsWay.notes(field.flows));
     notes.addAll(neverRan.notes());
     notes.addAll(afloat.notes());
+    notes.addAll(teeTriggers.drips());
     for (int i = 0; i < state.pipes.length; i++) {
       if (state.pipes[i].staysOpen()) {
         notes.add(new Note.FlushesOnAndOn(network.pipes().get(i).run()));

@@ -6,8 +6,12 @@ import dryfloor.analysis.network.Path;
 import dryfloor.analysis.network.Pipe;
 import dryfloor.analysis.network.PipeEnd;
 import dryfloor.analysis.network.Tee;
+import dryfloor.analysis.outcome.Note;
+import dryfloor.model.element.Run;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * When a tee takes air, and when it is full again.
@@ -89,6 +93,28 @@ final class TeeTriggers {
   private boolean letsAirIn(Path.PipeHole hole) {
     double bore = network.tees().get(hole.junction()).bore();
     return Siphon.breakHole(hole.area(), Math.PI / 4 * bore * bore) == Siphon.BreakHole.CERTAIN;
+  }
+
+  /** Small holes that drip in drains that are not full there. */
+  List<Note> drips() {
+    List<Note> drips = new ArrayList<>();
+    Set<String> drains =
+        network.installation().runs().stream()
+            .filter(run -> run.duty() == Run.Duty.DRAIN || run.duty() == Run.Duty.EMERGENCY)
+            .map(Run::id)
+            .collect(Collectors.toSet());
+    for (Path path : network.paths()) {
+      if (path instanceof Path.PipeHole hole
+          && !state.teeFull[hole.junction()]
+          && field.flows[hole.slot()] > 0
+          && !letsAirIn(hole)) {
+        String run = network.accounts().get(hole.slot()).path();
+        if (drains.contains(run)) {
+          drips.add(new Note.DripsWhilePartlyFull(run));
+        }
+      }
+    }
+    return drips;
   }
 
   void addTo(List<Trigger> triggers) {

@@ -13,6 +13,7 @@ import static org.assertj.core.data.Percentage.withPercentage;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.DisplayAboveSump;
 import dryfloor.analysis.installation.Plan;
+import dryfloor.analysis.installation.Shipped;
 import dryfloor.analysis.installation.Trial;
 import dryfloor.model.Installation;
 import org.junit.jupiter.api.Test;
@@ -252,5 +253,17 @@ class LeaksAndFloorsTest {
     assertLevel(outcome, "chamber").isCloseToMillimetres(50);
     assertLevel(outcome, "sump").isCloseToMillimetres(300);
     assertThat(outcome.onFloors() * 1000).isCloseTo(100.288, withPercentage(0.1));
+  }
+
+  /** How deep it runs over a hole of a square millimetre no law says; a full line has a head. */
+  @Test
+  void howMuchDripsFromAPartlyFullDrainIsToldToBeUnknown() {
+    Installation drawing = Shipped.named("tape-measure/as-drawn");
+
+    Outcome drain = Trial.after(drawing, new Failure.RunDripsAtLowestPoint("main-drain"));
+    Outcome line = Trial.after(drawing, new Failure.RunDripsAtLowestPoint("return-line"));
+
+    assertThat(drain.notes()).contains(new Note.DripsWhilePartlyFull("main-drain"));
+    assertThat(line.notes()).noneMatch(Note.DripsWhilePartlyFull.class::isInstance);
   }
 }

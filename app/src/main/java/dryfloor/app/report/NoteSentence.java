@@ -89,6 +89,10 @@ public final class NoteSentence {
           start(flushing.run())
               + " fills and takes air again and again. The first dozen times were followed one by one,"
               + " then what it passes on average.";
+      case Note.DripsWhilePartlyFull drip ->
+          start(drip.run())
+              + " drips while it is only partly full. How deep its water runs over a small hole is not"
+              + " known, so five times as much may drip.";
     };
   }
 

@@ -32,6 +32,8 @@ class NoteSentenceTest {
         Arguments.of(
             new Note.EmergencyDrainRuns("main-drain", 0.2e-3),
             "an emergency drain, carries 12 L/min already."),
+        Arguments.of(
+            new Note.DripsWhilePartlyFull("main-drain"), "so five times as much may drip."),
         Arguments.of(new Note.MayFloat("sump"), "The sump could float up"),
         Arguments.of(
             new Note.SettlesElsewhere("sump", -2.42, -2.407),
