@@ -45,8 +45,19 @@ public record Sequence(String id, String name, List<Event> events) {
      * Somebody pours water in.
      *
      * @param vessel id of the vessel
-     * @param volume of fresh water (m³)
+     * @param volume of the water (m³)
+     * @param salinity of the water (g/kg)
      */
-    record Pours(double time, String vessel, double volume) implements Event {}
+    record Pours(double time, String vessel, double volume, double salinity) implements Event {}
+
+    /**
+     * Somebody takes water out, by bucket or hose, and away from the installation.
+     *
+     * @param vessel id of the vessel
+     * @param volume that is meant to be taken (m³); what can't be reached stays
+     * @param downTo above the vessel's bottom, how far the bucket or the inlet of the hose reaches
+     *     down (m)
+     */
+    record Takes(double time, String vessel, double volume, double downTo) implements Event {}
   }
 }

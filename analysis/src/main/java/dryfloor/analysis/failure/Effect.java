@@ -117,8 +117,29 @@ public sealed interface Effect {
 
   record HandSwitchSet(String handSwitch, boolean on) implements Built {}
 
-  /** Water (m³) from outside poured into a vessel at a time. */
-  record Poured(String vessel, double volume, double time) implements Effect {}
+  /**
+   * Water from outside poured into a vessel.
+   *
+   * @param volume of the water (m³)
+   * @param salinity of the water (g/kg)
+   * @param time when it is poured (s)
+   */
+  record Poured(String vessel, double volume, double salinity, double time) implements Effect {
+
+    /** Fresh water. */
+    public Poured(String vessel, double volume, double time) {
+      this(vessel, volume, 0, time);
+    }
+  }
+
+  /**
+   * Water taken out of a vessel and away to the outside, as much as can be reached.
+   *
+   * @param volume that is meant to be taken (m³)
+   * @param downTo above the vessel's bottom: water below that can't be reached (m)
+   * @param time when it is taken (s)
+   */
+  record Taken(String vessel, double volume, double downTo, double time) implements Effect {}
 
   /** Somebody comes only after this many times the unattended time. */
   record AwayTimes(double factor) implements Effect {}

@@ -88,6 +88,7 @@ public final class EventFailures {
                       case Sequence.Event.Begins begins -> complaint(begins.failure()).isEmpty();
                       case Sequence.Event.Ends ends -> complaint(ends.failure()).isEmpty();
                       case Sequence.Event.Pours pours -> true;
+                      case Sequence.Event.Takes takes -> true;
                     });
   }
 

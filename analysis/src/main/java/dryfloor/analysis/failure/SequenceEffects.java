@@ -36,7 +36,11 @@ final class SequenceEffects {
         }
         case Sequence.Event.Ends ends -> {}
         case Sequence.Event.Pours pours ->
-            all.effects.add(new Effect.Poured(pours.vessel(), pours.volume(), pours.time()));
+            all.effects.add(
+                new Effect.Poured(pours.vessel(), pours.volume(), pours.salinity(), pours.time()));
+        case Sequence.Event.Takes takes ->
+            all.effects.add(
+                new Effect.Taken(takes.vessel(), takes.volume(), takes.downTo(), takes.time()));
       }
     }
     all.effects.addAll(all.outages.effects());
@@ -64,13 +68,16 @@ final class SequenceEffects {
         case Effect.CircuitOn on -> outages.on(on.circuit(), from + on.time());
         case Effect.Poured poured -> {
           if (from + poured.time() < over) {
-            effects.add(new Effect.Poured(poured.vessel(), poured.volume(), from + poured.time()));
+            effects.add(
+                new Effect.Poured(
+                    poured.vessel(), poured.volume(), poured.salinity(), from + poured.time()));
           }
         }
         case Built what -> {
           built = true;
           effects.add(new Effect.During(from, over, what));
         }
+        case Effect.Taken other -> throw noEvent(other);
         case Effect.AwayTimes other -> throw noEvent(other);
         case Effect.AwayFrom other -> throw noEvent(other);
         case Effect.During other -> throw noEvent(other);

@@ -66,6 +66,7 @@ final class NetworkCompiler {
     addLeaks();
     addThrown();
     addPoured();
+    addTaken();
     return new FlowNetwork(
         installation,
         water,
@@ -326,6 +327,21 @@ final class NetworkCompiler {
                     Ledger.Way.POURED,
                     registry.place(Ledger.OUTSIDE),
                     registry.place(vessel),
+                    true));
+  }
+
+  private void addTaken() {
+    effects
+        .every(Effect.Taken.class)
+        .map(Effect.Taken::vessel)
+        .distinct()
+        .forEach(
+            vessel ->
+                registry.addAccount(
+                    vessel,
+                    Ledger.Way.TAKEN,
+                    registry.place(vessel),
+                    registry.place(Ledger.OUTSIDE),
                     true));
   }
 

@@ -25,7 +25,7 @@ public record Place(String id, Kind kind, LevelTable table, double head) {
     SUPPLY,
     DRAIN,
     BEYOND,
-    /** Where water comes from that a person pours in. */
+    /** Where water comes from that a person pours in, and goes that a person takes out. */
     OUTSIDE;
 
     /** Whether somebody who walks round can see its level. */

@@ -43,6 +43,7 @@ public record Ledger(List<Entry> entries, List<Standing> standing, double until,
     PARTED,
     THROWN,
     POURED,
+    TAKEN,
     BURST,
     HELD_BY_DEVICE
   }
@@ -53,6 +54,6 @@ public record Ledger(List<Entry> entries, List<Standing> standing, double until,
   /** Where water goes that leaves the drawing over a last sill. */
   public static final String BEYOND = "beyond";
 
-  /** Where water comes from that a person pours in. */
+  /** Where water comes from that a person pours in, and goes that a person takes out. */
   public static final String OUTSIDE = "outside";
 }

@@ -95,6 +95,15 @@ public record StoryEvent(
     EMPTY,
     /** Subject: vessel that got water by hand; volume: how much. */
     POURED,
+    /**
+     * Subject: vessel from which water was taken by hand, as much as was meant; volume: how much.
+     */
+    TAKEN,
+    /**
+     * Subject: vessel from which less water could be taken by hand than was meant; volume: how much
+     * was.
+     */
+    TAKEN_IN_PART,
     /** Subject: id of the failure of a sequence that begins. */
     FAILS,
     /** Subject: id of the failure of a sequence that is over: mended, or undone. */

@@ -133,7 +133,10 @@ final class Recorder {
     noteHighest(time, levelsNow);
   }
 
-  /** Takes down levels that came to be without a step, as where somebody poured water in. */
+  /**
+   * Takes down levels that came to be without a step, as where somebody poured water in or took it
+   * out.
+   */
   void noteHighest(double time, double[] levelsNow) {
     for (int place = 0; place < levelsNow.length; place++) {
       noteHighest(place, time, levelsNow[place]);
@@ -298,7 +301,7 @@ final class Recorder {
       case SILL -> story.tell(time, What.SILL_REACHED, from, to);
       case LEAK, PARTED, THROWN -> story.tell(time, What.LEAKS, account.path(), to);
       case BURST -> story.tell(time, What.BURSTS, account.path(), to);
-      case RUN, WEIR, POURED, HELD_BY_DEVICE ->
+      case RUN, WEIR, POURED, TAKEN, HELD_BY_DEVICE ->
           story.tell(time, What.BEGINS_TO_FLOW, account.path(), to);
     }
   }

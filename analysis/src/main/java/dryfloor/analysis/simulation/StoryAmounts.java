@@ -43,7 +43,7 @@ final class StoryAmounts {
           case SILL_REACHED -> over(Ledger.Way.SILL, event.subject(), event.other());
           case LEAKS, BURSTS, BEGINS_TO_FLOW -> total(event.subject(), event.other());
           case CATCHES, FLOOR_WET -> recorder.received[placeOf.applyAsInt(event.subject())];
-          case POURED, RUN_EMPTIES, RUNS_OUT -> event.volume().orElse(0);
+          case POURED, TAKEN, TAKEN_IN_PART, RUN_EMPTIES, RUNS_OUT -> event.volume().orElse(0);
           case POWER_LOST,
               POWER_BACK,
               STOPS,

@@ -3,12 +3,14 @@ package dryfloor.analysis.simulation;
 import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.network.Account;
 import dryfloor.analysis.network.FlowNetwork;
-import dryfloor.analysis.network.Place;
+import dryfloor.analysis.network.LevelTable;
 import dryfloor.analysis.network.PoweredPart;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.StoryEvent.What;
 
-/** What a failure changes with time: power that goes and comes back, water that is poured in. */
+/**
+ * What a failure changes with time: power that goes and comes back, water poured in or taken out.
+ */
 final class TimedEffects {
 
   private final FlowNetwork network;
@@ -35,6 +37,7 @@ final class TimedEffects {
         case Effect.CircuitOff off -> at(off.time(), until, () -> cut(off.circuit()));
         case Effect.CircuitOn on -> at(on.time(), until, () -> restore(on.circuit()));
         case Effect.Poured poured -> at(poured.time(), until, () -> pour(poured));
+        case Effect.Taken taken -> at(taken.time(), until, () -> take(taken));
         case Effect.News news -> at(news.time(), until, () -> tell(news));
         case Effect.Built built -> {}
         case Effect.During staged -> {}
@@ -87,22 +90,44 @@ final class TimedEffects {
 
   private void pour(Effect.Poured poured) {
     salt.finish();
-    for (int place = 0; place < state.volumes.length; place++) {
-      Place what = network.places().get(place);
-      if (what.id().equals(poured.vessel())
-          && what.kind().isPool()
-          && what.kind() != Place.Kind.COLUMN) {
-        state.volumes[place] += poured.volume();
-      } else if (what.kind() == Place.Kind.OUTSIDE) {
-        state.volumes[place] -= poured.volume();
-      }
-    }
+    double salty = poured.volume() * poured.salinity();
+    carry(Ledger.Way.POURED, poured.vessel(), poured.volume(), salty);
+    story.tell(state.time, What.POURED, poured.vessel(), "", poured.volume());
+  }
+
+  /** As much as stands above what can be reached; it takes its share of the vessel's salt along. */
+  private void take(Effect.Taken taken) {
+    salt.finish();
+    Account account = network.accounts().get(account(Ledger.Way.TAKEN, taken.vessel()));
+    LevelTable table = network.places().get(account.from()).table();
+    double held = state.volumes[account.from()];
+    double outOfReach = Math.max(table.volume(table.bottom() + taken.downTo()), 0);
+    double volume = Math.clamp(held - outOfReach, 0, taken.volume());
+    double salty = volume > 0 ? state.salt[account.from()] * volume / held : 0;
+    carry(Ledger.Way.TAKEN, taken.vessel(), volume, salty);
+    boolean all = volume >= taken.volume();
+    story.tell(state.time, all ? What.TAKEN : What.TAKEN_IN_PART, taken.vessel(), "", volume);
+  }
+
+  /** Moves water (m³) and salt (g/kg · m³) at once over the account of a vessel. */
+  private void carry(Ledger.Way way, String vessel, double volume, double salty) {
+    int a = account(way, vessel);
+    Account account = network.accounts().get(a);
+    state.volumes[account.from()] -= volume;
+    state.volumes[account.to()] += volume;
+    state.salt[account.from()] -= salty;
+    state.salt[account.to()] += salty;
+    recorder.carried[0][a] += volume;
+    salt.carried[0][a] += salty;
+  }
+
+  private int account(Ledger.Way way, String vessel) {
     for (int a = 0; a < network.accounts().size(); a++) {
       Account account = network.accounts().get(a);
-      if (account.way() == Ledger.Way.POURED && account.path().equals(poured.vessel())) {
-        recorder.carried[0][a] += poured.volume();
+      if (account.way() == way && account.path().equals(vessel)) {
+        return a;
       }
     }
-    story.tell(state.time, What.POURED, poured.vessel(), "", poured.volume());
+    throw new IllegalStateException("water of '" + vessel + "' goes by no account");
   }
 }

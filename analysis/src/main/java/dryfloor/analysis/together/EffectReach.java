@@ -57,6 +57,7 @@ final class EffectReach {
       case ControlTripped e -> switchedBy(e.control());
       case HandSwitchSet e -> switchedBy(e.handSwitch());
       case Poured e -> things(e.vessel());
+      case Taken e -> things(e.vessel());
       case AwayTimes e -> Stream.empty();
       case AwayFrom e -> Stream.empty();
       case During e -> of(e.what());

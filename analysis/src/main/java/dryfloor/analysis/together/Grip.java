@@ -60,6 +60,7 @@ final class Grip {
       case ControlTripped e -> "acting of " + e.control();
       case HandSwitchSet e -> "setting of " + e.handSwitch();
       case Poured e -> "pouring into " + e.vessel();
+      case Taken e -> "taking out of " + e.vessel();
       case AwayTimes e -> "time away";
       case AwayFrom e -> "time away";
       case During e -> of(e.what());

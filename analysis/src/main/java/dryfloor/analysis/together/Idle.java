@@ -84,6 +84,7 @@ final class Idle {
       case ControlTripped e -> false;
       case HandSwitchSet e -> false;
       case Poured e -> false;
+      case Taken e -> false;
       case AwayTimes e -> false;
       case AwayFrom e -> false;
       case During e -> isIdle(e.what(), course);

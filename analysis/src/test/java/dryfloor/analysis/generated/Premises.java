@@ -30,7 +30,7 @@ public record Premises(
         "A leak that is mended",
         List.of(
             new Sequence.Event.Begins(0, leak),
-            new Sequence.Event.Pours(600, topUp.vessel(), topUp.volume()),
+            new Sequence.Event.Pours(600, topUp.vessel(), topUp.volume(), 0),
             new Sequence.Event.Ends(4200, leak)));
   }
 

@@ -67,7 +67,8 @@ class RestPropertiesTest {
                         || effect instanceof Effect.VesselLost
                         || effect instanceof Effect.CircuitOn
                         || effect instanceof Effect.CircuitOff
-                        || effect instanceof Effect.Poured);
+                        || effect instanceof Effect.Poured
+                        || effect instanceof Effect.Taken);
   }
 
   @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)

@@ -35,7 +35,15 @@ public final class InTurn {
   }
 
   public InTurn pours(double time, String vessel, double volume) {
-    return with(new Sequence.Event.Pours(time, vessel, volume));
+    return pours(time, vessel, volume, 0);
+  }
+
+  public InTurn pours(double time, String vessel, double volume, double salinity) {
+    return with(new Sequence.Event.Pours(time, vessel, volume, salinity));
+  }
+
+  public InTurn takes(double time, String vessel, double volume, double downTo) {
+    return with(new Sequence.Event.Takes(time, vessel, volume, downTo));
   }
 
   private InTurn with(Sequence.Event event) {

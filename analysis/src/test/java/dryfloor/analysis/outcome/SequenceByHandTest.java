@@ -3,6 +3,8 @@ package dryfloor.analysis.outcome;
 import static dryfloor.analysis.installation.Plan.box;
 import static dryfloor.analysis.installation.WaterAssert.assertLevel;
 import static dryfloor.analysis.installation.WaterAssert.assertLitresOn;
+import static dryfloor.analysis.installation.WaterAssert.assertSalinity;
+import static dryfloor.model.element.Control.LevelSwitch.Action.FILLS;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -51,6 +53,133 @@ class SequenceByHandTest {
     assertLevel(outcome, "display").isWithin(0.1, 585.105);
     assertLevel(outcome, "sump").isWithin(0.1, 359.853);
     assertLevel(outcome, "chamber").isWithin(0.1, 359.853);
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * A water change beside a top-off that nobody switched off. The tank has 1 m² and stands at
+   * 500 mm, 35 g/kg; 60 L are taken out. At 440 mm the switch calls for fresh water until 500 mm
+   * are reached again: 60 L out of a store of 0.5 m² at 350 mm, which falls to 230 mm. Then 60 L
+   * of salt water are poured back:
+   *   500 + 60 = 560 mm, that much too high    35 · (440 + 60) / 560 = 31.25 g/kg
+   * </pre>
+   */
+  @Test
+  void aWaterChangeBesideARunningTopOffEndsTooHighByWhatWasChanged() {
+    Outcome outcome =
+        InTurn.in(toppedOff())
+            .takes(HOUR, "tank", 0.060, 0)
+            .pours(4 * HOUR, "tank", 0.060, 35)
+            .happen();
+
+    assertLevel(outcome, "tank").isWithin(0.2, 560);
+    assertLevel(outcome, "store").isWithin(0.4, 230);
+    assertSalinity(outcome, "tank").isWithin(0.01, 31.25);
+    assertThat(Trial.timeOf(outcome, What.TAKEN, "tank")).isEqualTo(HOUR);
+    assertThat(taken(outcome, "tank")).isCloseTo(0.060, within(1e-9));
+  }
+
+  /** Without power for the top-off meanwhile, all is as it was, and no salt is lost. */
+  @Test
+  void aWaterChangeWithTheTopOffWithoutPowerChangesNothing() {
+    Outcome outcome =
+        InTurn.in(toppedOff())
+            .begins(0, POWER)
+            .takes(HOUR, "tank", 0.060, 0)
+            .pours(4 * HOUR, "tank", 0.060, 35)
+            .ends(5 * HOUR, POWER)
+            .happen();
+
+    assertLevel(outcome, "tank").isWithin(1e-3, 500);
+    assertLevel(outcome, "store").isWithin(1e-3, 350);
+    assertSalinity(outcome, "tank").isWithin(1e-6, 35);
+    assertThat(saltByHand(outcome, Ledger.Way.TAKEN))
+        .isPositive()
+        .isCloseTo(saltByHand(outcome, Ledger.Way.POURED), within(1e-9));
+  }
+
+  /**
+   * 600 L are meant, but the hose hangs 100 mm above the bottom of 1 m² at 500 mm: 400 L come, with
+   * all the salt that was in them, and a second try finds nothing.
+   */
+  @Test
+  void whatTheHoseCannotReachIsNotTaken() {
+    Outcome outcome =
+        InTurn.in(toppedOff())
+            .begins(0, POWER)
+            .takes(HOUR, "tank", 0.600, 0.1)
+            .takes(2 * HOUR, "tank", 0.010, 0.2)
+            .happen();
+
+    assertLevel(outcome, "tank").isWithin(1e-3, 100);
+    assertSalinity(outcome, "tank").isWithin(1e-6, 35);
+    assertThat(taken(outcome, "tank")).isCloseTo(0.400, within(1e-9));
+    assertThat(
+            outcome.story().stream()
+                .filter(event -> event.what() == What.TAKEN_IN_PART)
+                .map(event -> event.volume().orElseThrow()))
+        .satisfiesExactly(
+            first -> assertThat(first).isCloseTo(0.400, within(1e-9)),
+            second -> assertThat(second).isZero());
+    assertThat(Trial.happened(outcome, What.TAKEN, "tank")).isFalse();
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * 30 L are taken out of the return chamber while the pump runs, 20 L are poured back, and then
+   * the power is cut. Above, 253.246 L stood below after 10 L more; now it is 10 L less than drawn:
+   *   253.246 − 20 = 233.246 L
+   *   703.4887 z = 233.246 − 0.402 + 0.0404 + 0.2681 = 233.1525       z = 0.331423 m
+   * </pre>
+   */
+  @Test
+  void whatIsTakenWhileTheReturnRunsIsMissingInTheNextCut() {
+    Outcome outcome =
+        InTurn.in(DisplayAboveSump.asDrawn())
+            .takes(HOUR, "chamber", 0.030, 0.05)
+            .pours(2 * HOUR, "chamber", 0.020, 35)
+            .begins(5 * HOUR, POWER)
+            .happen();
+
+    assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
+    assertLevel(outcome, "display").isWithin(0.1, 585.105);
+    assertLevel(outcome, "sump").isWithin(0.1, 331.423);
+    assertLevel(outcome, "chamber").isWithin(0.1, 331.423);
+  }
+
+  /** A tank of 1 m² at 500 mm, kept there by a store of 0.5 m² of fresh water. */
+  private static Installation toppedOff() {
+    return Plan.of("Top-off")
+        .storey("ground", 0)
+        .floor("room", 50)
+        .circuit("main")
+        .vessel("tank", box(1, 1, 0.8), v -> v.in("room").level(0.5))
+        .vessel("store", box(1, 0.5, 0.5), v -> v.in("room").level(0.35).fresh())
+        .run(
+            "top-off",
+            r ->
+                r.from("store", 0.05)
+                    .to("tank", 0.9)
+                    .bore(0.008)
+                    .length(1.2)
+                    .dosingPump("top-off-pump", 0.1, "main", 0, 2, 0.02, 0))
+        .levelSwitch("top-off-switch", "tank", 0.49, 0.5, FILLS, "top-off-pump")
+        .draw();
+  }
+
+  private static double taken(Outcome outcome, String vessel) {
+    return WaterAssert.carried(outcome, vessel, vessel, Ledger.OUTSIDE);
+  }
+
+  private static double saltByHand(Outcome outcome, Ledger.Way way) {
+    return outcome.ledger().entries().stream()
+        .filter(entry -> entry.way() == way)
+        .mapToDouble(Ledger.Entry::salt)
+        .sum();
   }
 
   @Test

@@ -18,7 +18,7 @@ class SequenceBalanceTest {
 
   private static final double MINUTE = 60;
 
-  /** Power goes and comes back while it lasts, and somebody fills up the sump. */
+  /** Power goes and comes back while it lasts, and somebody fills up the sump and empties it. */
   @Test
   void waterAndSaltBalanceWhicheverFailureBeginsAndEnds() {
     Installation house = EverythingHouse.asDrawn();
@@ -40,8 +40,11 @@ class SequenceBalanceTest {
                         .begins(10 * MINUTE, id)
                         .begins(20 * MINUTE, "power-lost.building")
                         .pours(25 * MINUTE, "sump", 0.01)
+                        .takes(30 * MINUTE, "sump", 0.02, 0.05)
                         .ends(40 * MINUTE, id)
                         .ends(50 * MINUTE, "power-lost.building")
+                        .takes(55 * MINUTE, "sump", 10, 0)
+                        .pours(57 * MINUTE, "sump", 0.1, 20)
                         .begins(60 * MINUTE, id));
             Balance.holds(course, id);
             Balance.nothingIsOverdrawn(course, id);

@@ -16,7 +16,7 @@ public final class MovementWords {
       case LEAK -> "leak in " + path;
       case PARTED -> "where " + path + " came apart";
       case THROWN -> "thrown out";
-      case POURED -> "by hand";
+      case POURED, TAKEN -> "by hand";
       case BURST -> "burst";
       case HELD_BY_DEVICE -> "given back by " + path;
     };

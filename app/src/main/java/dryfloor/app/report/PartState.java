@@ -38,6 +38,8 @@ final class PartState {
           SILL_REACHED,
           EMPTY,
           POURED,
+          TAKEN,
+          TAKEN_IN_PART,
           FAILS,
           PUT_RIGHT ->
           Optional.empty();

@@ -45,7 +45,7 @@ final class PathMovements {
   /** Over a rim, out of a wall or a leak the path is the vessel or floor itself. */
   private static boolean isVessel(Ledger.Entry entry) {
     return switch (entry.way()) {
-      case RIM, SILL, THROWN, POURED, BURST, WEIR, HELD_BY_DEVICE -> true;
+      case RIM, SILL, THROWN, POURED, TAKEN, BURST, WEIR, HELD_BY_DEVICE -> true;
       case RUN, LEAK, PARTED -> false;
     };
   }

@@ -25,6 +25,8 @@ final class PictureStory {
           SILL_REACHED,
           EMPTY,
           POURED,
+          TAKEN,
+          TAKEN_IN_PART,
           FAILS,
           PUT_RIGHT ->
           true;

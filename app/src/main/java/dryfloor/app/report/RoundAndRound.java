@@ -1,5 +1,6 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.outcome.Ledger;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -30,7 +31,9 @@ final class RoundAndRound {
   private final Map<Way, Double> all;
 
   private RoundAndRound(List<Movement> movements) {
-    movements.forEach(movement -> left.merge(way(movement), movement.volume(), Double::sum));
+    movements.stream()
+        .filter(movement -> !isByHand(movement))
+        .forEach(movement -> left.merge(way(movement), movement.volume(), Double::sum));
     all = Map.copyOf(left);
   }
 
@@ -39,6 +42,11 @@ final class RoundAndRound {
     RoundAndRound circles = new RoundAndRound(movements);
     List.copyOf(circles.left.keySet()).forEach(circles::takeOutCirclesThrough);
     return movements.stream().map(circles::told).toList();
+  }
+
+  /** What somebody takes out is gone: what is poured in at another time is other water. */
+  private static boolean isByHand(Movement movement) {
+    return movement.from().equals(Ledger.OUTSIDE) || movement.to().equals(Ledger.OUTSIDE);
   }
 
   private static Way way(Movement movement) {

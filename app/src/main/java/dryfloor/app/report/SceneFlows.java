@@ -85,7 +85,7 @@ final class SceneFlows {
     return new Scene.Flow(arrow.path(), arrow.kind(), arrow.from(), arrow.to(), text);
   }
 
-  /** How a movement looks; what a person pours or a device gives back shows in the levels only. */
+  /** How a movement looks; what goes by hand, or a device gives back, shows in the levels only. */
   private Optional<Scene.Flow.Kind> kind(Movement movement) {
     return switch (movement.way()) {
       case RUN -> pipe(movement);
@@ -97,7 +97,7 @@ final class SceneFlows {
                   ? Scene.Flow.Kind.PIPE_SPILL
                   : Scene.Flow.Kind.SPILL);
       case SILL -> Optional.of(Scene.Flow.Kind.SILL);
-      case POURED, HELD_BY_DEVICE -> Optional.empty();
+      case POURED, TAKEN, HELD_BY_DEVICE -> Optional.empty();
     };
   }
 

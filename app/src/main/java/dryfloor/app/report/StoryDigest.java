@@ -23,6 +23,8 @@ public final class StoryDigest {
           StoryEvent.What.POWER_LOST,
           StoryEvent.What.POWER_BACK,
           StoryEvent.What.POURED,
+          StoryEvent.What.TAKEN,
+          StoryEvent.What.TAKEN_IN_PART,
           StoryEvent.What.FAILS,
           StoryEvent.What.PUT_RIGHT);
 

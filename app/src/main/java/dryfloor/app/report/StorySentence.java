@@ -78,6 +78,14 @@ public final class StorySentence {
               + ".";
       case EMPTY -> subject(event) + " has run empty.";
       case POURED -> "Somebody tops up " + the(event.subject()) + " by hand" + allTold(event) + ".";
+      case TAKEN ->
+          "Somebody takes water out of " + the(event.subject()) + " by hand" + allTold(event) + ".";
+      case TAKEN_IN_PART ->
+          "Somebody takes water out of "
+              + the(event.subject())
+              + " by hand, less than was meant"
+              + (event.volume().isPresent() ? allTold(event) + " is all that can be reached" : "")
+              + ".";
       case FAILS -> failure(event) + ".";
       case PUT_RIGHT -> "Put right: " + failure(event) + ".";
     };

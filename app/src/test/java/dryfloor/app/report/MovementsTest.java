@@ -79,6 +79,20 @@ class MovementsTest {
   }
 
   @Test
+  void waterTakenOutByHandDoesNotComeRoundAgain() {
+    assertMoved(
+            run("return", "sump", "display", 500),
+            run("drain", "display", "sump", 490),
+            entry("sump", Way.POURED, "outside", "sump", 60),
+            entry("sump", Way.TAKEN, "sump", "outside", 60))
+        .containsExactly(
+            tuple("sump", "display", Way.RUN, 10.0, 490.0),
+            tuple("display", "sump", Way.RUN, 0.0, 490.0),
+            tuple("outside", "sump", Way.POURED, 60.0, 0.0),
+            tuple("sump", "outside", Way.TAKEN, 60.0, 0.0));
+  }
+
+  @Test
   void aSpillIsNeverTakenForAPipe() {
     assertMoved(entry("sump", Way.RIM, "sump", "tray", 12))
         .containsExactly(tuple("sump", "tray", Way.RIM, 12.0, 0.0));

@@ -33,7 +33,17 @@ class StorySentenceTest {
 
   @ParameterizedTest
   @EnumSource(
-      names = {"RUN_EMPTIES", "SPILLS", "FLOODED", "STOPS_SPILLING", "LEAKS", "BURSTS", "POURED"})
+      names = {
+        "RUN_EMPTIES",
+        "SPILLS",
+        "FLOODED",
+        "STOPS_SPILLING",
+        "LEAKS",
+        "BURSTS",
+        "POURED",
+        "TAKEN",
+        "TAKEN_IN_PART"
+      })
   void waterComesWithItsLitres(What what) {
     assertThat(say(what, "sump", "plant-room", 0.034)).contains("34 L");
   }
@@ -71,6 +81,10 @@ class StorySentenceTest {
             + "| Air gets into the return line.",
         "LETS_GO | top-off-switch | sump | -1"
             + "| The top-off switch resets on the water in the sump.",
+        "TAKEN | sump | '' | 0.06 | Somebody takes water out of the sump by hand: 60 L.",
+        "TAKEN_IN_PART | sump | '' | 0.023"
+            + "| Somebody takes water out of the sump by hand, less than was meant: 23 L is all"
+            + " that can be reached.",
         "STOPS | return-pump | '' | -1 | The return pump stops.",
         "STOPS | top-off-pump | top-off-switch | -1"
             + "| The top-off pump stops: the top-off switch has switched it off."

@@ -93,13 +93,27 @@ final class SequenceCheck {
               "an earlier event that begins it");
         }
       }
-      case Sequence.Event.Pours pours -> {
-        if (drawing.vessel(pours.vessel()).isEmpty()
-            && !drawing.unread().contains(pours.vessel())) {
-          findings.error(
-              "", path + ".into", "'" + pours.vessel() + "' is no vessel", "into names a vessel");
-        }
+      case Sequence.Event.Pours pours -> checkVessel(path, "into", pours.vessel());
+      case Sequence.Event.Takes takes -> {
+        checkVessel(path, "from", takes.vessel());
+        drawing
+            .vessel(takes.vessel())
+            .filter(vessel -> takes.downTo() >= vessel.shape().height())
+            .ifPresent(
+                vessel ->
+                    findings.error(
+                        "",
+                        path + ".downTo",
+                        "nothing of '" + takes.vessel() + "' can be taken: this is above its rim",
+                        "a height above its bottom and below its rim, such as \"50 mm\""));
       }
+    }
+  }
+
+  private void checkVessel(String path, String field, String vessel) {
+    if (drawing.vessel(vessel).isEmpty() && !drawing.unread().contains(vessel)) {
+      findings.error(
+          "", path + "." + field, "'" + vessel + "' is no vessel", field + " names a vessel");
     }
   }
 }

@@ -98,7 +98,15 @@ record ControlWriter(Bases bases, RunWriter runs, Spelling spelling) {
       case Sequence.Event.Begins begins -> sheet.put("begins", begins.failure());
       case Sequence.Event.Ends ends -> sheet.put("ends", ends.failure());
       case Sequence.Event.Pours pours ->
-          sheet.quantity("pours", QuantityKind.VOLUME, pours.volume()).put("into", pours.vessel());
+          sheet
+              .quantity("pours", QuantityKind.VOLUME, pours.volume())
+              .put("into", pours.vessel())
+              .quantity("salinity", QuantityKind.SALINITY, pours.salinity());
+      case Sequence.Event.Takes takes ->
+          sheet
+              .quantity("takes", QuantityKind.VOLUME, takes.volume())
+              .put("from", takes.vessel())
+              .length("downTo", takes.downTo());
     };
   }
 }

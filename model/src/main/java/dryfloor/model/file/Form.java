@@ -106,7 +106,8 @@ enum Form {
   SEQUENCE(required("id", "events"), optional("name")),
   EVENT_THAT_BEGINS(required("at", "begins"), optional()),
   EVENT_THAT_ENDS(required("at", "ends"), optional()),
-  EVENT_THAT_POURS(required("at", "pours", "into"), optional());
+  EVENT_THAT_POURS(required("at", "pours", "into"), optional("salinity")),
+  EVENT_THAT_TAKES(required("at", "takes", "from"), optional("downTo"));
 
   private final List<String> required;
   private final List<String> fields;

@@ -10,7 +10,11 @@ import java.util.Optional;
 final class SequenceReader {
 
   private static final List<Form> EVENTS =
-      List.of(Form.EVENT_THAT_BEGINS, Form.EVENT_THAT_ENDS, Form.EVENT_THAT_POURS);
+      List.of(
+          Form.EVENT_THAT_BEGINS,
+          Form.EVENT_THAT_ENDS,
+          Form.EVENT_THAT_POURS,
+          Form.EVENT_THAT_TAKES);
 
   private SequenceReader() {}
 
@@ -40,7 +44,17 @@ final class SequenceReader {
     if (in.isOf(Form.EVENT_THAT_ENDS)) {
       return new Sequence.Event.Ends(time, in.text("ends"));
     }
-    double volume = in.quantity("pours", QuantityKind.VOLUME, Sign.ABOVE_ZERO);
-    return new Sequence.Event.Pours(time, in.reference("into", Referent.VESSEL), volume);
+    if (in.isOf(Form.EVENT_THAT_TAKES)) {
+      return new Sequence.Event.Takes(
+          time,
+          in.reference("from", Referent.VESSEL),
+          in.quantity("takes", QuantityKind.VOLUME, Sign.ABOVE_ZERO),
+          in.quantityOr("downTo", QuantityKind.LENGTH, Sign.ZERO_OR_MORE, 0));
+    }
+    return new Sequence.Event.Pours(
+        time,
+        in.reference("into", Referent.VESSEL),
+        in.quantity("pours", QuantityKind.VOLUME, Sign.ABOVE_ZERO),
+        in.quantityOr("salinity", QuantityKind.SALINITY, Sign.ZERO_OR_MORE, 0));
   }
 }

@@ -23,8 +23,9 @@ final class VariantProblem {
           item.place(),
           "this event is nothing, or several things at once",
           "an event is one of {\"at\": \"0 s\", \"begins\": \"power-lost.building\"},"
-              + " {\"at\": \"2 h\", \"ends\": \"power-lost.building\"} or"
-              + " {\"at\": \"1 d\", \"pours\": \"10 L\", \"into\": \"sump\"}");
+              + " {\"at\": \"2 h\", \"ends\": \"power-lost.building\"},"
+              + " {\"at\": \"1 d\", \"pours\": \"10 L\", \"into\": \"sump\"} or"
+              + " {\"at\": \"2 d\", \"takes\": \"60 L\", \"from\": \"sump\"}");
     } else if (path.startsWith("controls")) {
       unknownWord(structure, "control", ControlReader.FORMS, problems);
     } else {

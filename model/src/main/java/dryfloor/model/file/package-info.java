@@ -84,8 +84,9 @@
  *   <tr><td>handSwitch</td><td>control, id, (name), on, drives</td></tr>
  *   <tr><td>failures</td><td>(skipped: [{failure, reason}]), (topUps: [{vessel, volume}]),
  *     (sequences: none), (dripArea: 1 mm2), (outage: 30 min), (surge: 1.5)</td></tr>
- *   <tr><td>sequence</td><td>id, (name), events: each of them {at, begins}, {at, ends} or {at, pours,
- *     into}, where begins and ends name failures by their ids</td></tr>
+ *   <tr><td>sequence</td><td>id, (name), events: each of them {at, begins}, {at, ends}, {at, pours,
+ *     into, (salinity: 0 g/kg)} or {at, takes, from, (downTo: 0 mm above the bottom)}, where begins
+ *     and ends name failures by their ids</td></tr>
  * </table>
  *
  * <p>A name left out is the id with spaces for its dashes. Where {@code along} is left out, see

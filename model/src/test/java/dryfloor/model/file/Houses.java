@@ -105,7 +105,8 @@ final class Houses {
         "Outage \"quoted\"",
         List.of(
             new Sequence.Event.Begins(first, "power-lost.building"),
-            new Sequence.Event.Pours(first, "sump-0", between(0.001, 0.1)),
+            new Sequence.Event.Takes(first, "sump-0", between(0.001, 0.1), between(0, 0.1)),
+            new Sequence.Event.Pours(first, "sump-0", between(0.001, 0.1), between(0, 40)),
             new Sequence.Event.Ends(second, "power-lost.building")));
   }
 

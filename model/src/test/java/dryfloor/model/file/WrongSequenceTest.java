@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 /** Sequences of events that can't be run as they are written. */
 class WrongSequenceTest {
 
+  /** 231 cubic inches (m³). */
+  private static final double US_GALLON = 231 * Math.pow(0.0254, 3);
+
   @Test
   void eventsAreReadWithTheirTimesInSeconds() {
     Installation house = SampleFiles.read(SampleFiles.text(SampleFiles.EVERY_FORM));
@@ -18,6 +21,12 @@ class WrongSequenceTest {
     assertThat(sequence.events().get(1).time()).isEqualTo(1200);
     assertThat(sequence.events().get(2))
         .isEqualTo(new Sequence.Event.Ends(3600, "power-lost.building"));
+    assertThat(sequence.events().get(3))
+        .isEqualTo(new Sequence.Event.Takes(7200, "vat", 10 * US_GALLON, 0.05));
+    assertThat(sequence.events().get(4))
+        .isEqualTo(new Sequence.Event.Pours(10_800, "vat", 0.04, 35));
+    assertThat(sequence.events().get(5))
+        .isEqualTo(new Sequence.Event.Takes(14_400, "vat", 0.001, 0));
   }
 
   @Test
@@ -86,6 +95,36 @@ class WrongSequenceTest {
             "\"hall\" }] }",
             "'hall' is a floor",
             "a vessel");
+  }
+
+  @Test
+  void waterTakenFromWhatIsNoVesselIsTold() {
+    with("[{ \"at\": \"0 s\", \"takes\": \"10 L\", \"from\": \"hall\" }]")
+        .isOnly(
+            "failures.sequences[0].events[0].from",
+            "\"hall\" }] }",
+            "'hall' is a floor",
+            "a vessel");
+  }
+
+  @Test
+  void aHoseThatHangsAboveTheRimIsTold() {
+    with("[{ \"at\": \"0 s\", \"takes\": \"10 L\", \"from\": \"sump\", \"downTo\": \"9 m\" }]")
+        .isOnly(
+            "failures.sequences[0].events[0].downTo",
+            "\"9 m\"",
+            "nothing of 'sump' can be taken",
+            "below its rim");
+  }
+
+  @Test
+  void waterTakenFromNowhereIsTold() {
+    with("[{ \"at\": \"0 s\", \"takes\": \"10 L\" }]")
+        .isOnly(
+            "failures.sequences[0].events[0].from",
+            "{ \"at\": \"0 s\"",
+            "'from' is missing",
+            "add \"from\"");
   }
 
   @Test

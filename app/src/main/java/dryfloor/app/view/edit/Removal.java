@@ -240,6 +240,7 @@ final class Removal {
                   case Sequence.Event.Begins begins -> isGone(begins.failure());
                   case Sequence.Event.Ends ends -> isGone(ends.failure());
                   case Sequence.Event.Pours pours -> gone.contains(pours.vessel());
+                  case Sequence.Event.Takes takes -> gone.contains(takes.vessel());
                 });
   }
 }
