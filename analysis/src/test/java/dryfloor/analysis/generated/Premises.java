@@ -22,7 +22,10 @@ public record Premises(
         List.of(), topUps, topUps.stream().limit(1).map(this::sequence).toList(), 1e-6, 1800, 1.5);
   }
 
-  /** A seam leaks, somebody fills up what has been lost, and mends it an hour later. */
+  /**
+   * A seam leaks, somebody takes some water out, fills up what has been lost, and mends it an hour
+   * later.
+   */
   private Sequence sequence(FailureSettings.HandTopUp topUp) {
     String leak = "seam-leaks." + topUp.vessel();
     return new Sequence(
@@ -30,6 +33,7 @@ public record Premises(
         "A leak that is mended",
         List.of(
             new Sequence.Event.Begins(0, leak),
+            new Sequence.Event.Takes(300, topUp.vessel(), topUp.volume() / 2, 0),
             new Sequence.Event.Pours(600, topUp.vessel(), topUp.volume(), 0),
             new Sequence.Event.Ends(4200, leak)));
   }

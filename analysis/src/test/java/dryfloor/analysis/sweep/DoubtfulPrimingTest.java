@@ -1,6 +1,7 @@
 package dryfloor.analysis.sweep;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dryfloor.analysis.failure.Effect;
 import dryfloor.analysis.failure.Failure;
@@ -25,27 +26,26 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** A drain into whose drowned mouth water falls, too fast for air beside it: it may fill or not. */
 class DoubtfulPrimingTest {
 
-  private static final String VAT_DRAIN = "vat-drain";
-
   @ParameterizedTest
   @CsvSource({
-    "first-look/corrected, parts-at-lowest-point.return-line, true",
-    "first-look/as-drawn, joint-parts.return-line.pump-union, false"
+    "coral-nursery/corrected, parts-at-lowest-point.manifold-bar, header-feed, true",
+    "first-look/as-drawn, joint-parts.return-line.pump-union, vat-drain, false"
   })
-  void bothCoursesAreRunAndTheWorseIsTold(String scenario, String id, boolean filled) {
+  void bothCoursesAreRunAndTheWorseIsTold(String scenario, String id, String run, boolean filled) {
     Installation house = Shipped.named(scenario);
     Failure failure = failure(house, id);
 
     Outcome told = Trial.after(house, failure);
 
     Outcome slow = course(house, failure, List.of());
-    Outcome early = course(house, failure, List.of(new Effect.PrimesEarly(VAT_DRAIN)));
-    assertThat(spilled(early)).isNotEqualTo(spilled(slow));
+    Outcome early = course(house, failure, List.of(new Effect.PrimesEarly(run)));
+    assertThat(early.reachedFloors() + spilled(early))
+        .isNotEqualTo(slow.reachedFloors() + spilled(slow));
     Outcome worse = isWorse(early, slow) ? early : slow;
     assertThat(isWorse(early, slow)).isEqualTo(filled);
     assertThat(told.vessels()).isEqualTo(worse.vessels());
     assertThat(told.reachedFloors()).isEqualTo(worse.reachedFloors());
-    assertThat(told.notes()).contains(new Note.PrimingInDoubt(VAT_DRAIN, filled));
+    assertThat(told.notes()).contains(new Note.PrimingInDoubt(run, filled));
   }
 
   @Test
@@ -82,5 +82,20 @@ class DoubtfulPrimingTest {
     return OutcomeBuilder.of(
         Simulation.ofFailure(normal, FlowNetwork.of(house, effects), Accuracy.USUAL, () -> false),
         List.of());
+  }
+
+  /** A drop more in the vat does not hide that it comes nearer to its rim. */
+  @Test
+  void theCourseWithLessFreeboardIsToldWhereTheWaterIsAlike() {
+    Installation house = Shipped.named("first-look/as-drawn");
+    Failure slip = failure(house, "second-end-slips-out.main-drain");
+
+    Outcome told = Trial.after(house, slip);
+
+    Outcome slow = course(house, slip, List.of());
+    Outcome early = course(house, slip, List.of(new Effect.PrimesEarly("vat-drain")));
+    assertThat(spilled(early)).isCloseTo(spilled(slow), within(1e-4));
+    assertThat(slow.margin().freeboard()).isLessThan(early.margin().freeboard() - 1e-3);
+    assertThat(told.margin().freeboard()).isEqualTo(slow.margin().freeboard());
   }
 }
