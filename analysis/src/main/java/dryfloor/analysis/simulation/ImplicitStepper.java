@@ -13,6 +13,12 @@ final class ImplicitStepper implements Stepper {
   private static final int MOST_FALSE_ALARMS = 10;
   private static final double SMALLEST_STEP = 1e-9;
 
+  /** So many steps alike to this share are no chance; the next is as much shorter. */
+  private static final int CAUGHT_AFTER = 20;
+
+  private static final double SAME = 1e-3;
+  private static final double LET_GO = 0.05;
+
   private final State state;
   private final FlowField field;
   private final VolumeStep step;
@@ -23,6 +29,11 @@ final class ImplicitStepper implements Stepper {
    * step tells otherwise than the longer one. Each time the next one is cut less short.
    */
   private int falseAlarms;
+
+  /** How often in a row a step was made as much shorter as the one before. */
+  private int sameAgain;
+
+  private double lastLength;
 
   private Slopes slopes = new Slopes();
   private Slopes slopesAtEnd = new Slopes();
@@ -42,10 +53,20 @@ final class ImplicitStepper implements Stepper {
     step.start();
   }
 
+  /**
+   * Whether steps of one length lead from each state to the same again. Flow through fittings goes
+   * with the root of a head, so near no head at all a step may end as far on one side of rest as it
+   * began on the other, and the error never tells. A much shorter one comes to rest.
+   */
+  private boolean isCaught() {
+    return sameAgain >= CAUGHT_AFTER;
+  }
+
   @Override
   public Step advance(double longest, List<Trigger> triggers) {
-    double h = longest;
+    double h = isCaught() ? Math.min(longest, lastLength * LET_GO) : longest;
     double error = tryStep(h);
+    boolean rejected = error > 1;
     while (error > 1) {
       h *= Math.max(0.1, 0.8 * Math.pow(error, -1.0 / 3));
       if (h < SMALLEST_STEP) {
@@ -55,6 +76,8 @@ final class ImplicitStepper implements Stepper {
     }
     double next = h * Math.min(6, 0.85 * Math.pow(Math.max(error, 1e-9), -1.0 / 3));
     h = untilDue(h, triggers);
+    sameAgain = rejected && Math.abs(h - lastLength) < SAME * h ? sameAgain + 1 : 0;
+    lastLength = h;
     Step taken =
         new Step(h, step.moved, step.volumes, within(h), Math.max(next, SMALLEST_STEP * 10));
     Slopes swapped = slopes;

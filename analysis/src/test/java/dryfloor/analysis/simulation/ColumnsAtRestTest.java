@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.DisplayAboveSump;
+import dryfloor.analysis.installation.Shipped;
+import dryfloor.analysis.installation.Trial;
 import dryfloor.analysis.outcome.Ending;
+import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Sweep;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -34,5 +39,22 @@ class ColumnsAtRestTest {
                   .isInstanceOfSatisfying(
                       Ending.AtRest.class, rest -> assertThat(rest.time()).isLessThan(60));
             });
+  }
+
+  /**
+   * What is left in the reactor's suction leg falls to the level of the sump in a second. It goes
+   * by the root of ever less head, and steps of a sixth of a second led from each height to the
+   * same again, for eight hours, until they were given up.
+   */
+  @Test
+  void aLegThatFallsToTheLevelOutsideIsNotCaughtAboveIt() {
+    Outcome outcome =
+        Trial.after(
+            Shipped.named("research-rack-room/corrected"),
+            new Failure.OnlyBackupRuns(),
+            new Failure.OutletSinks("drain-a-lower", Failure.End.SECOND));
+
+    assertThat(outcome.verdict()).isEqualTo(Verdict.DRY);
+    assertThat(outcome.ending()).isInstanceOf(Ending.AtRest.class);
   }
 }
