@@ -6,7 +6,6 @@ import dryfloor.analysis.hydraulics.Water;
 import dryfloor.analysis.outcome.Ledger;
 import dryfloor.model.Installation;
 import dryfloor.model.element.CirculationPump;
-import dryfloor.model.element.Control;
 import dryfloor.model.element.Drain;
 import dryfloor.model.element.Element;
 import dryfloor.model.element.Floor;
@@ -67,6 +66,7 @@ final class NetworkCompiler {
     addThrown();
     addPoured();
     addTaken();
+    ControlCompiler controls = new ControlCompiler(effects, registry);
     return new FlowNetwork(
         installation,
         water,
@@ -76,7 +76,7 @@ final class NetworkCompiler {
         registry.pipes,
         registry.tees,
         registry.parts,
-        byId(installation.controls()).map(this::unit).toList(),
+        byId(installation.controls()).map(controls::unit).toList(),
         effects.all(),
         away());
   }
@@ -343,65 +343,5 @@ final class NetworkCompiler {
                     registry.place(vessel),
                     registry.place(Ledger.OUTSIDE),
                     true));
-  }
-
-  private ControlUnit unit(Control control) {
-    return switch (control) {
-      case Control.LevelSwitch levelSwitch ->
-          new ControlUnit(
-              banded(levelSwitch),
-              registry.place(levelSwitch.vessel()),
-              driven(levelSwitch),
-              effects
-                  .first(Effect.SwitchHeld.class, e -> e.levelSwitch().equals(control.id()))
-                  .map(
-                      held ->
-                          held.low() ? ControlUnit.Fault.FEELS_LOW : ControlUnit.Fault.FEELS_HIGH)
-                  .orElse(ControlUnit.Fault.NONE));
-      case Control.LeakSensor sensor ->
-          new ControlUnit(
-              sensor, registry.place(sensor.in()), driven(sensor), deadOrTripped(control));
-      case Control.Timer timer -> new ControlUnit(timer, -1, driven(timer), deadOrTripped(control));
-      case Control.HandSwitch handSwitch ->
-          new ControlUnit(asLeft(handSwitch), -1, driven(handSwitch), ControlUnit.Fault.NONE);
-    };
-  }
-
-  private List<Integer> driven(Control control) {
-    return control.drives().stream().map(registry::part).toList();
-  }
-
-  private ControlUnit.Fault deadOrTripped(Control control) {
-    if (effects.has(Effect.ControlDead.class, e -> e.control().equals(control.id()))) {
-      return ControlUnit.Fault.DEAD;
-    }
-    return effects.has(Effect.ControlTripped.class, e -> e.control().equals(control.id()))
-        ? ControlUnit.Fault.TRIPPED
-        : ControlUnit.Fault.NONE;
-  }
-
-  private Control banded(Control.LevelSwitch drawn) {
-    return effects
-        .first(Effect.SwitchBand.class, e -> e.levelSwitch().equals(drawn.id()))
-        .map(
-            narrowed -> {
-              double middle = (drawn.lower() + drawn.upper()) / 2;
-              return new Control.LevelSwitch(
-                  drawn.id(),
-                  drawn.name(),
-                  drawn.vessel(),
-                  middle - narrowed.band() / 2,
-                  middle + narrowed.band() / 2,
-                  drawn.action(),
-                  drawn.drives());
-            })
-        .orElse(drawn);
-  }
-
-  private Control asLeft(Control.HandSwitch drawn) {
-    return effects
-        .first(Effect.HandSwitchSet.class, e -> e.handSwitch().equals(drawn.id()))
-        .map(set -> new Control.HandSwitch(drawn.id(), drawn.name(), set.on(), drawn.drives()))
-        .orElse(drawn);
   }
 }

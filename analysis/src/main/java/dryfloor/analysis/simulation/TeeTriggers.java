@@ -31,12 +31,6 @@ final class TeeTriggers {
    */
   private static final double EMPTY = 2e-3;
 
-  /**
-   * A tee that is full for longer than this does not only fill between two gulps of air (s), each
-   * time with the same pool.
-   */
-  private static final double STAYS_FULL = 30;
-
   private static final double EMPTY_SHARE = 0.01;
 
   private final FlowNetwork network;
@@ -53,9 +47,6 @@ final class TeeTriggers {
 
   private final TeePool pool;
 
-  /** By tee: when it became full (s). */
-  private final double[] closedAt;
-
   /** By tee: elevations of the holes that let air in (m). */
   private final List<List<Double>> airHoles = new ArrayList<>();
 
@@ -64,7 +55,6 @@ final class TeeTriggers {
     this.network = network;
     this.state = state;
     this.field = field;
-    closedAt = new double[network.tees().size()];
     network.tees().forEach(tee -> meetings.add(new ArrayList<>()));
     network.tees().forEach(tee -> airHoles.add(new ArrayList<>()));
     for (Path path : network.paths()) {
@@ -125,7 +115,7 @@ final class TeeTriggers {
         triggers.add(
             new Trigger(
                 name(tee) + " hands its pool on",
-                () -> state.time - closedAt[tee] > STAYS_FULL && pool.goesOn(tee) ? -1 : NEVER,
+                () -> pool.goesOn(tee) ? -1 : NEVER,
                 () -> pool.goOn(tee)));
       } else if (state.teeRunsOff[i]) {
         triggers.add(
@@ -181,7 +171,6 @@ final class TeeTriggers {
 
   private void close(int tee) {
     state.teeFull[tee] = true;
-    closedAt[tee] = state.time;
     pool.runIntoPipes(tee);
     state.teeHeads[tee] = network.tees().get(tee).elevation() + network.tees().get(tee).bore();
   }

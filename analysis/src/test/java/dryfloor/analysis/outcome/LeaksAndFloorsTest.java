@@ -69,6 +69,24 @@ class LeaksAndFloorsTest {
     assertLevel(outcome, "tub").isCloseToMillimetres(60);
   }
 
+  /**
+   * A tub of 4 m² can't stand on a floor drawn with 3 m²: that area can only have been meant beside
+   * it. Its 600 L then stand 600 / (3 + 4) = 85.7 mm deep.
+   */
+  @Test
+  void aFloorSmallerThanTheBrokenTubLiesBesideIt() {
+    Installation installation =
+        Plan.of("A narrow room")
+            .storey("ground", 0)
+            .floor("room", 3, 0.2, Plan.BEYOND)
+            .vessel("tub", box(2, 2, 0.8), v -> v.in("room").level(0.15).fresh())
+            .draw();
+
+    Outcome outcome = Trial.after(installation, new Failure.WallFails("tub"));
+
+    assertThat(outcome.floors().getFirst().depth()).isCloseTo(0.6 / 7, within(1e-4));
+  }
+
   @Test
   void aSeamEmptiesTheVatOntoTheFloorAndDownTheStair() {
     // 800 L on 10 m² behind a sill of 20 mm: 200 L stay upstairs, 600 L go down the stair, where
