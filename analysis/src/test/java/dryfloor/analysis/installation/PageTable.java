@@ -13,12 +13,14 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
- * The table of failures on the page of a scenario: for each row the failures it speaks of, and what
- * it says of the drawing as drawn and of the corrected one.
+ * The tables of failures on the page of a scenario: for each row the failures it speaks of, and
+ * what it says of the drawing as drawn and of the corrected one. A second table tells again what
+ * stays wet in the corrected one.
  */
 public final class PageTable {
 
-  private static final String HEAD = "| failure | as drawn | corrected |";
+  private static final String BOTH = "| failure | as drawn | corrected |";
+  private static final String STAYS_WET = "| failure | on the floors |";
   private static final Pattern NAME = Pattern.compile("`([^`]+)`.*");
   private static final Pattern SERIES = Pattern.compile("(.*)(\\w)…(\\w)(.*)");
   private static final Pattern LITRES =
@@ -30,28 +32,32 @@ public final class PageTable {
    * A row.
    *
    * @param failures ids; of several that are much alike the worst is told
-   * @param cells what is said, by drawing: {@code as-drawn} and {@code corrected}
+   * @param cells what is said, by drawing: {@code as-drawn} and {@code corrected}, or one of them
    */
   public record Row(List<String> failures, Map<String, String> cells) {}
 
   /** The rows of a scenario's page. */
   public static List<Row> of(String scenario) {
     List<Row> rows = new ArrayList<>();
-    boolean inside = false;
+    String head = "";
     for (String line : lines(scenario)) {
-      if (line.equals(HEAD)) {
-        inside = true;
+      if (line.equals(BOTH) || line.equals(STAYS_WET)) {
+        head = line;
       } else if (!line.startsWith("|")) {
-        inside = false;
-      } else if (inside && !line.startsWith("| ---")) {
-        String[] cells = line.split("\\|", -1);
-        rows.add(
-            new Row(
-                failures(cells[1].strip()),
-                Map.of("as-drawn", cells[2].strip(), "corrected", cells[3].strip())));
+        head = "";
+      } else if (!head.isEmpty() && !line.startsWith("| ---")) {
+        rows.add(row(head, line.split("\\|", -1)));
       }
     }
     return rows;
+  }
+
+  private static Row row(String head, String[] cells) {
+    Map<String, String> told =
+        head.equals(BOTH)
+            ? Map.of("as-drawn", cells[2].strip(), "corrected", cells[3].strip())
+            : Map.of("corrected", "wet: " + cells[2].strip());
+    return new Row(failures(cells[1].strip()), told);
   }
 
   private static List<String> lines(String scenario) {
