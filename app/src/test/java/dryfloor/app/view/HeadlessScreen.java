@@ -182,9 +182,7 @@ final class HeadlessScreen implements AutoCloseable {
   void click(Node part, double x, double y) {
     onScreen(
         () -> {
-          // What was shown just now may not have its place yet.
-          scene().getRoot().applyCss();
-          scene().getRoot().layout();
+          settle();
           var at = part.localToScreen(x, y);
           Robot robot = new Robot();
           robot.mouseMove(at);
@@ -204,6 +202,7 @@ final class HeadlessScreen implements AutoCloseable {
     int steps = 8;
     onScreen(
         () -> {
+          settle();
           mouse.mouseMove(part.localToScreen(from));
           mouse.mousePress(MouseButton.PRIMARY);
           return mouse;
@@ -230,6 +229,7 @@ final class HeadlessScreen implements AutoCloseable {
   void press(KeyCode key, KeyCode... held) {
     onScreen(
         () -> {
+          settle();
           Robot robot = new Robot();
           for (KeyCode modifier : held) {
             robot.keyPress(modifier);
@@ -242,14 +242,13 @@ final class HeadlessScreen implements AutoCloseable {
         });
   }
 
-  /** Presses and lets go of a key. */
-  void press(KeyCode key) {
-    onScreen(
-        () -> {
-          Robot robot = new Robot();
-          robot.keyType(key);
-          return key;
-        });
+  /**
+   * What was shown just now has no place yet, and a field takes no keys before it is laid out: both
+   * come with the next picture, which a busy machine draws late.
+   */
+  private void settle() {
+    scene().getRoot().applyCss();
+    scene().getRoot().layout();
   }
 
   /** Whatever a test looks at: nothing on the screen may have broken meanwhile. */
@@ -266,6 +265,8 @@ final class HeadlessScreen implements AutoCloseable {
     onScreen(
         () -> {
           stage.close();
+          // The platform keeps closed windows in mind; it need not keep what they showed.
+          stage.setScene(null);
           return stage;
         });
     assertNothingBroke();
