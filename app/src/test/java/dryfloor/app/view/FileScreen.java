@@ -136,8 +136,7 @@ final class FileScreen implements AutoCloseable {
           if (part == null) {
             throw new AssertionError("nothing on the screen has the id " + id);
           }
-          scene.getRoot().applyCss();
-          scene.getRoot().layout();
+          HeadlessScreen.settle();
           var at = part.localToScreen(8, 8);
           Robot robot = new Robot();
           robot.mouseMove(at);
@@ -170,8 +169,10 @@ final class FileScreen implements AutoCloseable {
   public void close() {
     HeadlessScreen.onScreen(
         () -> {
-          program.windows().forEach(DrawingWindow::closeNow);
+          List<DrawingWindow> open = List.copyOf(program.windows());
+          open.forEach(DrawingWindow::closeNow);
           program.close();
+          open.forEach(window -> HeadlessScreen.forget(window.stage()));
           return program;
         });
     HeadlessScreen.assertNothingBroke();

@@ -5,6 +5,7 @@ import dryfloor.model.Installation;
 import dryfloor.model.file.InstallationFile;
 import dryfloor.model.file.Reading;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,6 +13,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
@@ -22,6 +24,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 
 /** A screen in memory, its mouse and its keys. */
 final class HeadlessScreen implements AutoCloseable {
@@ -227,28 +230,24 @@ final class HeadlessScreen implements AutoCloseable {
 
   /** Presses and lets go of a key while others are held. */
   void press(KeyCode key, KeyCode... held) {
-    onScreen(
-        () -> {
-          settle();
-          Robot robot = new Robot();
-          for (KeyCode modifier : held) {
-            robot.keyPress(modifier);
-          }
-          robot.keyType(key);
-          for (KeyCode modifier : held) {
-            robot.keyRelease(modifier);
-          }
-          return key;
-        });
+    Keys.press(Stream.concat(Arrays.stream(held), Stream.of(key)).toArray(KeyCode[]::new));
   }
 
   /**
    * What was shown just now has no place yet, and a field takes no keys before it is laid out: both
    * come with the next picture, which a busy machine draws late.
    */
-  private void settle() {
-    scene().getRoot().applyCss();
-    scene().getRoot().layout();
+  static void settle() {
+    for (Window window : List.copyOf(Window.getWindows())) {
+      window.getScene().getRoot().applyCss();
+      window.getScene().getRoot().layout();
+    }
+  }
+
+  /** Closes a window; the platform keeps it in mind, which need not keep what it showed. */
+  static void forget(Stage closed) {
+    closed.close();
+    closed.setScene(null);
   }
 
   /** Whatever a test looks at: nothing on the screen may have broken meanwhile. */
@@ -264,9 +263,7 @@ final class HeadlessScreen implements AutoCloseable {
   public void close() {
     onScreen(
         () -> {
-          stage.close();
-          // The platform keeps closed windows in mind; it need not keep what they showed.
-          stage.setScene(null);
+          forget(stage);
           return stage;
         });
     assertNothingBroke();

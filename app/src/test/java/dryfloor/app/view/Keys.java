@@ -12,6 +12,7 @@ final class Keys {
   static void press(KeyCode... keys) {
     HeadlessScreen.onScreen(
         () -> {
+          HeadlessScreen.settle();
           Robot robot = new Robot();
           for (KeyCode key : keys) {
             robot.keyPress(key);

@@ -171,8 +171,7 @@ class LessonOnScreenTest {
     double metre = building.onPaper(new Point(0, 0)).y() - building.onPaper(new Point(0, 1)).y();
     HeadlessScreen.onScreen(
         () -> {
-          scene.getRoot().applyCss();
-          scene.getRoot().layout();
+          HeadlessScreen.settle();
           PictureView picture = PictureView.class.cast(scene.lookup("#picture"));
           double x = picture.screenX(from.x());
           Robot robot = new Robot();

@@ -10,7 +10,6 @@ import javafx.scene.control.ListView;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.paint.Color;
-import javafx.scene.robot.Robot;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 
@@ -32,14 +31,7 @@ class LooksTest {
     try (HeadlessScreen screen = listed()) {
       assertThat(brightness(screen)).isGreaterThan(0.8);
 
-      HeadlessScreen.onScreen(
-          () -> {
-            Robot robot = new Robot();
-            robot.keyPress(KeyCode.CONTROL);
-            robot.keyType(KeyCode.D);
-            robot.keyRelease(KeyCode.CONTROL);
-            return robot;
-          });
+      screen.press(KeyCode.D, KeyCode.CONTROL);
 
       HeadlessScreen.waitUntil("it is dark", () -> HeadlessScreen.LOOKS.dark().get());
       assertThat(Application.getUserAgentStylesheet()).contains("dark");
