@@ -209,7 +209,8 @@ final class BranchBuilder {
 
   /**
    * Water from an end over the crest into the air beyond it. A leg there that is full to the crest
-   * and can't carry more stands against it.
+   * and can't carry more stands against it; one that fills does so only once it is full, which ends
+   * its filling.
    */
   private PipeBranch overCrest(int i, PipeMode mode, int side) {
     Pipe pipe = network.pipes().get(i);
@@ -221,9 +222,9 @@ final class BranchBuilder {
         intoColumn ? pipe.farColumnSlot(side) : pipe.throughSlot(),
         intoColumn ? 1 : towardsCrest(side),
         end(pipe, side),
-        mode.legs[far] == PipeMode.Leg.BRIMFUL
-            ? new BranchEnd.AtHead(pipe.crest())
-            : new BranchEnd.AtPlace(pipe.leg(far).column(), pipe.crest()),
+        mode.legs[far] == PipeMode.Leg.MOVING || mode.legs[far] == PipeMode.Leg.AT_REST
+            ? new BranchEnd.AtPlace(pipe.leg(far).column(), pipe.crest())
+            : new BranchEnd.AtHead(pipe.crest()),
         laws[i].leg(side),
         towardsCrest(side),
         laws[i].floats(side),

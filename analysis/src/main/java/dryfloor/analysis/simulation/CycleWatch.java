@@ -5,6 +5,7 @@ import dryfloor.analysis.network.Place;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Deque;
+import java.util.DoubleSummaryStatistics;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,17 +17,22 @@ import java.util.Optional;
  *
  * <p>Each time the modes change, the levels are compared with those at earlier changes into the
  * very same modes. It is a cycle when nine in a row agree so well that what still drifts would not
- * amount to anything in the unattended time.
+ * amount to anything in the unattended time; or four, where they also come as regularly as a clock.
  */
 final class CycleWatch {
 
-  /** Periods that are compared. */
-  private static final int PERIODS = 8;
+  /** Periods that are compared at least, and at most. */
+  private static final int FEWEST_PERIODS = 3;
+
+  private static final int MOST_PERIODS = 8;
+
+  /** Periods that differ by no more than this share are the same. */
+  private static final double REGULAR = 1e-4;
 
   /** Two passes of one cycle are found at levels this near to each other (m). */
   private static final double SAME = 5e-6;
 
-  /** Drift over all the unattended time that does not matter (m). */
+  /** Drift over all the unattended time that does not matter, as seen over most periods (m). */
   private static final double NO_DRIFT = 5e-4;
 
   /** On a wider surface than this it is the water that must not drift, not the level (m²). */
@@ -104,24 +110,39 @@ final class CycleWatch {
       sameModes.clear();
     }
     sameModes.addLast(now);
-    if (sameModes.size() > PERIODS) {
-      Pass first = sameModes.pollFirst();
+    int periods = sameModes.size() - 1;
+    if (periods >= FEWEST_PERIODS) {
+      Pass first = periods < MOST_PERIODS ? sameModes.peekFirst() : sameModes.pollFirst();
       double remaining = Math.max(network.away() - state.time, 0);
       double drift = difference(first, now) / (now.time - first.time) * remaining;
-      if (now.time > first.time && drift < NO_DRIFT) {
-        found = Optional.of(cycle(first, now));
+      if (now.time > first.time
+          && drift < NO_DRIFT * periods / MOST_PERIODS
+          && (periods == MOST_PERIODS || isRegular(sameModes))) {
+        found = Optional.of(cycle(first, now, periods));
       }
     }
   }
 
-  private static Cycle cycle(Pass first, Pass now) {
+  private static boolean isRegular(Deque<Pass> passes) {
+    DoubleSummaryStatistics periods = new DoubleSummaryStatistics();
+    double last = Double.NaN;
+    for (Pass pass : passes) {
+      if (!Double.isNaN(last)) {
+        periods.accept(pass.time - last);
+      }
+      last = pass.time;
+    }
+    return periods.getMax() - periods.getMin() < REGULAR * periods.getAverage();
+  }
+
+  private static Cycle cycle(Pass first, Pass now, int periods) {
     double[] forward = new double[now.forward.length];
     double[] backward = new double[forward.length];
     for (int a = 0; a < forward.length; a++) {
-      forward[a] = (now.forward[a] - first.forward[a]) / PERIODS;
-      backward[a] = (now.backward[a] - first.backward[a]) / PERIODS;
+      forward[a] = (now.forward[a] - first.forward[a]) / periods;
+      backward[a] = (now.backward[a] - first.backward[a]) / periods;
     }
-    return new Cycle(first.time, (now.time - first.time) / PERIODS, List.of(forward, backward));
+    return new Cycle(first.time, (now.time - first.time) / periods, List.of(forward, backward));
   }
 
   private double difference(Pass one, Pass other) {

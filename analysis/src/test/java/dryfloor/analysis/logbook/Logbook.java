@@ -8,7 +8,9 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -37,6 +39,10 @@ public record Logbook(Path file, String head) {
    */
   public void renew(String scenario, List<String> found) throws IOException {
     LocalDate today = LocalDate.now(ZoneOffset.UTC);
+    write(scenario, found.stream().map(line -> today + "," + scenario + "," + line));
+  }
+
+  private void write(String scenario, Stream<String> found) throws IOException {
     Stream<String> others =
         Files.exists(file)
             ? Files.readAllLines(file).stream()
@@ -44,11 +50,24 @@ public record Logbook(Path file, String head) {
                 .filter(line -> !cells(line)[1].equals(scenario))
             : Stream.empty();
     List<String> lines = new ArrayList<>(List.of(head));
-    Stream.concat(others, found.stream().map(line -> today + "," + scenario + "," + line))
+    Stream.concat(others, found)
         .sorted(Comparator.comparing(line -> cells(line)[1]))
         .forEach(lines::add);
     Files.createDirectories(file.getParent());
     Files.write(file, lines);
+  }
+
+  /** Writes what was found today about some failures of a scenario in place of their lines. */
+  public void renewSome(String scenario, List<String> found) throws IOException {
+    Map<String, String> byFailure = new LinkedHashMap<>();
+    read().stream()
+        .filter(cells -> cells[1].equals(scenario))
+        .forEach(cells -> byFailure.put(cells[2], String.join(",", cells)));
+    LocalDate today = LocalDate.now(ZoneOffset.UTC);
+    for (String line : found) {
+      byFailure.put(cells(line)[0], today + "," + scenario + "," + line);
+    }
+    write(scenario, byFailure.values().stream());
   }
 
   private static String[] cells(String line) {

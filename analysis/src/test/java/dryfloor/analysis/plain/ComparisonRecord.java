@@ -36,6 +36,11 @@ final class ComparisonRecord {
     LOGBOOK.renew(scenario, entries.stream().map(ComparisonRecord::write).toList());
   }
 
+  /** The same for some failures: what is known of others stays. */
+  static void renewSome(String scenario, List<Entry> entries) throws IOException {
+    LOGBOOK.renewSome(scenario, entries.stream().map(ComparisonRecord::write).toList());
+  }
+
   private static String write(Entry entry) {
     return switch (entry) {
       case Entry.NotCompared not -> not.failure() + "," + not.why();

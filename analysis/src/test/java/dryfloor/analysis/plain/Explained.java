@@ -71,11 +71,12 @@ enum Explained {
 
   PHASE_OF_A_CYCLE(
       "**The phase of a cycle.** Where a drip makes the top-off come and go for days, both end "
-          + "somewhere in a cycle of 15 L, and what has been supplied by then differs by a part of it.",
+          + "somewhere in a cycle of 15 L in which the collection sump swings by 20 mm, and what has "
+          + "been supplied by then differs by a part of it.",
       "research-rack-room/.*",
       "joint-drips[.].*|drips-at-lowest-point[.].*",
-      "house-purified",
-      0.5e-3,
+      "house-purified|collection-sump",
+      20e-3,
       0.01),
 
   PUMP_THAT_COMES_AND_GOES(

@@ -46,7 +46,7 @@ class LastCyclesTest {
   private static Plan vatKeptBySwitch(String ground, double storeWidth) {
     Plan plan =
         Plan.of("Kept by a switch")
-            .away(900)
+            .away(700)
             .storey("ground", 0)
             .floor("hall", 100)
             .circuit("main");
