@@ -227,13 +227,14 @@ final class PipeCompiler {
     // A run that leaks still carries its water; only what its hole lets out is lost.
     boolean open =
         effects.has(Effect.RunParted.class, e -> e.run().equals(run.id())) || slippedOut(run);
-    Ledger.Way way = open ? Ledger.Way.PARTED : Ledger.Way.RUN;
-    boolean inside = way == Ledger.Way.RUN;
-    int slot = registry.addAccount(run.id(), way, first, second, inside);
-    registry.addAccount(run.id(), way, first, firstColumn, inside);
-    registry.addAccount(run.id(), way, second, secondColumn, inside);
-    registry.addAccount(run.id(), way, first, secondColumn, inside);
-    registry.addAccount(run.id(), way, second, firstColumn, inside);
+    Ledger.Way atFirst = open && piece.first().loose() ? Ledger.Way.PARTED : Ledger.Way.RUN;
+    Ledger.Way atSecond = open && piece.second().loose() ? Ledger.Way.PARTED : Ledger.Way.RUN;
+    Ledger.Way through = atFirst == Ledger.Way.RUN ? atSecond : atFirst;
+    int slot = addAccount(run, through, first, second);
+    addAccount(run, atFirst, first, firstColumn);
+    addAccount(run, atSecond, second, secondColumn);
+    addAccount(run, atFirst, first, secondColumn);
+    addAccount(run, atSecond, second, firstColumn);
     Place source = registry.places.get(first);
     double supplyFlow =
         source.kind() == Place.Kind.SUPPLY ? supply(source.id()).maximumFlow().orElse(0) : 0;
@@ -262,6 +263,11 @@ final class PipeCompiler {
             run.duty() != Run.Duty.EMERGENCY,
             slot,
             piece.from()));
+  }
+
+  /** What passes an end that is where it was drawn stays inside, even if the other one is open. */
+  private int addAccount(Run run, Ledger.Way way, int from, int to) {
+    return registry.addAccount(run.id(), way, from, to, way == Ledger.Way.RUN);
   }
 
   /** Whether an end has left the place it was drawn at; one that only sinks deeper has not. */

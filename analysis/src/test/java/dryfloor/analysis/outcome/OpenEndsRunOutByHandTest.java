@@ -11,6 +11,9 @@ import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.Trial;
 import dryfloor.model.Installation;
 import dryfloor.model.element.Control.LevelSwitch.Action;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -124,6 +127,49 @@ class OpenEndsRunOutByHandTest {
     double sump = (before + falls + staysInRiser * 0.1) / (1 + staysInRiser);
     assertLevel(after, "sump").isCloseToMillimetres(sump * 1e3);
     assertLevel(after, "tray").isCloseToMillimetres(300);
+  }
+
+  /**
+   * A line of 40 mm, 3 m up to a crest and 1 m down into a display, comes apart at its pump. What
+   * stood beyond the crest runs into the display as it always would, at most 1256.6 mm² · 1 m =
+   * 1.257 L; only what leaves the open end has left where the line came apart.
+   */
+  @Test
+  void whatRunsOutOfTheGoodEndOfABrokenLineGoesThroughIt() {
+    Installation drawing =
+        Plan.of("A line over a rim")
+            .storey("ground", 0)
+            .floor("hall", 100)
+            .circuit("main")
+            .vessel("display", box(1, 1, 0.5), v -> v.in("hall").raised(2).level(0.3).fresh())
+            .vessel("sump", box(1, 1, 0.8), v -> v.in("hall").level(0.4).fresh())
+            .weir("edge", "display", "sump", 0.3, 0.5)
+            .run(
+                "line",
+                r ->
+                    r.from("sump", 0.1)
+                        .to("display", 0.4)
+                        .bore(0.04)
+                        .length(4)
+                        .by(3.1, 3)
+                        .pump("pump", 0.1, "main", 0, 5, 0.5, 4, 1, 0)
+                        .checkValve("check", 0.5))
+            .draw();
+
+    Outcome outcome =
+        Trial.changing(
+            drawing, new Effect.RunParted("line", 0.2, 0.15, OptionalInt.empty(), "hall"));
+
+    assertThat(ways(outcome, "line", "display")).containsExactly(Ledger.Way.RUN);
+    assertThat(ways(outcome, "line", "hall")).containsExactly(Ledger.Way.PARTED);
+  }
+
+  /** How the water went that a run gave to a place. */
+  private static Set<Ledger.Way> ways(Outcome outcome, String run, String to) {
+    return outcome.ledger().entries().stream()
+        .filter(entry -> entry.path().equals(run) && entry.to().equals(to))
+        .map(Ledger.Entry::way)
+        .collect(Collectors.toSet());
   }
 
   /** Elevation of the level (m). */

@@ -47,7 +47,7 @@ public record Elevation(double width, double height, String title, List<Shape> s
     header.paint(sheet, MARGIN);
     BuildingPicture.paint(paper, scene, sheet, OptionalDouble.empty());
     double below = new Legend(sheet, left, panelLeft - 40, paper.bottom() + 44).paint(plan, scene);
-    scaleBar(paper, scene, sheet, below + 18);
+    scaleBar(paper, scene, sheet, below + 18, width);
     double panel = new SidePanel(scene, sheet, panelLeft, header.height() + 6).paint();
     double bottom = closing(scene, sheet, Math.max(below + 34, panel + 20), width);
     return new Elevation(width, bottom, scene.title() + ". " + scene.sentence(), sheet.all());
@@ -67,12 +67,13 @@ public record Elevation(double width, double height, String title, List<Shape> s
     Sheet sheet = new Sheet(new Area(left, paper.top(), right, paper.bottom() + 40));
     BuildingPicture.paint(paper, scene, sheet, OptionalDouble.empty());
     double below = new Legend(sheet, left, right - 30, paper.bottom() + 44).paint(plan, scene);
-    scaleBar(paper, scene, sheet, below + 10);
+    double lowest = scaleBar(paper, scene, sheet, below + 10, right + MARGIN);
     return new Elevation(
-        right + MARGIN, below + 30, scene.title() + ". " + scene.sentence(), sheet.all());
+        right + MARGIN, lowest + 16.5, scene.title() + ". " + scene.sentence(), sheet.all());
   }
 
-  private static void scaleBar(Paper paper, Scene scene, Sheet sheet, double y) {
+  /** Tells how low its words reach; a narrow building wants more than one line of them. */
+  private static double scaleBar(Paper paper, Scene scene, Sheet sheet, double y, double width) {
     double length = paper.scale() * scene.heights().step();
     Point from = new Point(paper.left(), y);
     sheet.add(Shape.line(from, from.moved(length, 0), Style.LEVEL_AFTER));
@@ -84,7 +85,14 @@ public record Elevation(double width, double height, String title, List<Shape> s
             + scene.heights().unit()
             + ", heights and widths of vessels to one scale; where things stand side by side is"
             + " not drawn";
-    sheet.text(new Shape.Text(from.moved(length + 8, 3.5), text, Anchor.START, 10, Style.SMALL));
+    Point words = from.moved(length + 8, 3.5);
+    double lowest = words.y();
+    for (String line : TextWidth.broken(text, width - MARGIN - words.x(), 10, Style.SMALL)) {
+      lowest = words.y();
+      sheet.text(new Shape.Text(words, line, Anchor.START, 10, Style.SMALL));
+      words = words.moved(0, 13);
+    }
+    return lowest;
   }
 
   private static double closing(Scene scene, Sheet sheet, double top, double width) {

@@ -13,6 +13,7 @@ import dryfloor.app.report.Wording;
 import dryfloor.model.element.Circuit;
 import dryfloor.model.element.Run;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -98,10 +99,19 @@ final class EmergencyWords {
           "Nothing in the drawing shuts this off. Keep people and electricity away from the water,"
               + " draw the water off to a vessel with room, and call for help.");
     }
-    return new Report.Emergency(
-        FindingWords.of(wording, answered),
-        FailureTraits.howNoticed(answered.failure(), wording.installation()),
-        steps);
+    return new Report.Emergency(FindingWords.of(wording, answered), seen(answered), steps);
+  }
+
+  /** A part may fail unseen, but the water that it lets out on a floor does not stay so. */
+  private String seen(FailureResult.Answered answered) {
+    String sign = FailureTraits.howNoticed(answered.failure(), wording.installation());
+    return FailureTraits.isHidden(answered.failure(), wording.installation())
+        ? answered.outcome().floors().stream()
+            .filter(floor -> floor.firstWet().isPresent())
+            .min(Comparator.comparingDouble(floor -> floor.firstWet().orElseThrow()))
+            .map(floor -> "nothing, until water stands on " + the(floor.id()))
+            .orElse(sign)
+        : sign;
   }
 
   /** What a step brings about that wets a floor by itself: it comes last, and says so. */

@@ -231,7 +231,7 @@ final class OwnerWords {
             skipped ->
                 uncovered.add(
                     FailureNames.name(skipped.failure(), drawing)
-                        + ": switched off in the drawing, because "
+                        + ": switched off in the drawing. Reason given there: "
                         + skipped.reason()));
     sweep.results().stream()
         .filter(FailureResult.Unanswered.class::isInstance)

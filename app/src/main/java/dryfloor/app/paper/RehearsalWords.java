@@ -1,7 +1,7 @@
 package dryfloor.app.paper;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
-import dryfloor.analysis.rehearsal.Means;
 import dryfloor.analysis.rehearsal.Rehearsal;
 import dryfloor.analysis.rehearsal.RehearsalStep;
 import dryfloor.app.report.Amounts;
@@ -25,7 +25,7 @@ final class RehearsalWords {
     String failure = FailureNames.name(step.result().failure(), wording.installation());
     return new Report.Rehearsal(
         failure,
-        sentence(step.means()),
+        sentence(wording, step),
         wording.amounts().time(Math.ceil(step.readAfter() / A_MINUTE) * A_MINUTE),
         step.levels().stream()
             .filter(level -> !level.staysDry())
@@ -37,16 +37,25 @@ final class RehearsalWords {
             .toList());
   }
 
-  private static String sentence(Means means) {
-    return switch (means) {
+  private static String sentence(Wording wording, RehearsalStep step) {
+    return switch (step.means()) {
       case BREAKER ->
-          "Switch off at the breaker with dry hands; if the failure has the power come back, switch"
-              + " on again after a few minutes.";
+          "Switch off at the breaker with dry hands"
+              + (comesBack(step.result().failure())
+                  ? ", and on again after "
+                      + wording.amounts().time(wording.installation().failureSettings().outage())
+                      + "."
+                  : ", and leave it off until the levels have been read.");
       case PLUG -> "Switch it off at its own switch or pull its plug, with dry hands.";
       case HANDLE -> "Turn the valve by its handle, and mark where it stood.";
       case FLOAT -> "Lift the float and hold it with a wooden stick, not with the hand.";
       case WET_CLOTH -> "Lay a wet cloth on the sensor.";
     };
+  }
+
+  private static boolean comesBack(Failure failure) {
+    return failure instanceof Failure.BuildingLosesPowerForAWhile
+        || failure instanceof Failure.CircuitTripsForAWhile;
   }
 
   private static Report.Expected expected(Wording wording, RehearsalStep.ExpectedLevel level) {

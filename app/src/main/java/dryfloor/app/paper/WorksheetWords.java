@@ -14,12 +14,24 @@ import dryfloor.app.report.ItemFunction;
 import dryfloor.app.report.Sentences;
 import dryfloor.app.report.StoryDigest;
 import dryfloor.app.report.Wording;
+import dryfloor.model.element.Weir;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** The failure-mode worksheet in words. */
 final class WorksheetWords {
+
+  /** Air that comes and goes inside a pipe, and the water it lets down. */
+  private static final Set<StoryEvent.What> WITHIN_A_PIPE =
+      EnumSet.of(
+          StoryEvent.What.TAKES_AIR_AT_OPENING,
+          StoryEvent.What.COLUMN_PARTS,
+          StoryEvent.What.RUN_EMPTIES,
+          StoryEvent.What.RUN_PRIMES);
 
   private final Wording wording;
   private final ItemFunction function;
@@ -80,16 +92,31 @@ final class WorksheetWords {
         mends.action(line.result().failure(), FindingWords.outcome(line.result())));
   }
 
-  /** What happens first at what fails; what happens first at all where nothing does there. */
+  /**
+   * What happens first at what fails, and above its edge where that is a weir; what happens first
+   * at all where nothing does there. Air that gets into a pipe is told only where nothing else is.
+   */
   private String localEffect(Failure failure, Outcome outcome) {
-    List<String> failed = FailureTraits.components(failure);
+    List<String> failed = withWhatStandsBehind(FailureTraits.components(failure));
     List<StoryDigest.Moment> moments = digest.of(outcome.story());
-    return moments.stream()
-        .filter(moment -> concerns(moment.event(), failed))
+    List<StoryDigest.Moment> there =
+        moments.stream().filter(moment -> concerns(moment.event(), failed)).toList();
+    return there.stream()
+        .filter(moment -> !WITHIN_A_PIPE.contains(moment.event().what()))
         .findFirst()
+        .or(() -> there.stream().findFirst())
         .or(() -> moments.stream().findFirst())
         .map(StoryDigest.Moment::sentence)
         .orElse("No change that matters.");
+  }
+
+  private List<String> withWhatStandsBehind(List<String> failed) {
+    return Stream.concat(
+            failed.stream(),
+            wording.installation().weirs().stream()
+                .filter(weir -> failed.contains(weir.id()))
+                .map(Weir::from))
+        .toList();
   }
 
   private static boolean concerns(StoryEvent event, List<String> components) {

@@ -90,6 +90,50 @@ class ReportWordsTest {
   }
 
   @Test
+  void theLocalEffectOfARunThatComesApartIsWaterAndNotAir() {
+    assertThat(METRIC.worksheet().rows())
+        .filteredOn(row -> row.id().equals("joint-parts.return-line.pump-union"))
+        .singleElement()
+        .satisfies(
+            row ->
+                assertThat(row.localEffect())
+                    .startsWith("Water runs out of the return line into the cellar vat"));
+  }
+
+  @Test
+  void theLocalEffectOfAClogIsWhatRisesBehindIt() {
+    assertThat(METRIC.worksheet().rows())
+        .filteredOn(row -> row.id().equals("clogged.teeth"))
+        .singleElement()
+        .satisfies(
+            row -> assertThat(row.localEffect()).startsWith("The display stands at its rim"));
+  }
+
+  @Test
+  void whoRehearsesAPowerCutIsToldWhetherAndWhenToSwitchOnAgain() {
+    assertThat(METRIC.rehearsals())
+        .filteredOn(step -> step.failure().startsWith("Power lost in the whole building"))
+        .extracting(Report.Rehearsal::cut)
+        .containsExactly(
+            "Switch off at the breaker with dry hands, and leave it off until the levels have been"
+                + " read.",
+            "Switch off at the breaker with dry hands, and on again after 30 min.");
+  }
+
+  @Test
+  void whatFailsUnseenIsSeenWhenItsWaterStandsOnAFloor() {
+    Report rooms =
+        SampleReport.of(ShippedDrawing.read("research-rack-room/as-drawn.json"), Units.METRIC);
+    assertThat(rooms.card().cases())
+        .filteredOn(emergency -> emergency.finding().failure().startsWith("Laboratory drain"))
+        .singleElement()
+        .satisfies(
+            emergency ->
+                assertThat(emergency.seen())
+                    .isEqualTo("nothing, until water stands on the rack room floor"));
+  }
+
+  @Test
   void aPowerLossThatWetsTheFloorIsMendedFirst() {
     Report restaurant =
         SampleReport.of(ShippedDrawing.read("restaurant-seafood/as-drawn.json"), Units.METRIC);
