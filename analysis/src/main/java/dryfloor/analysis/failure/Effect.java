@@ -47,6 +47,9 @@ public sealed interface Effect {
    */
   record PrimesEarly(String run) implements Built {}
 
+  /** A run that leaks is never full where its hole is, whatever it carries. */
+  record RunsPartlyFull(String run) implements Built {}
+
   /** Only this fraction of the bore is free at the run's first end; 0 blocks it. */
   record RunNarrowed(String run, double free) implements Built {}
 

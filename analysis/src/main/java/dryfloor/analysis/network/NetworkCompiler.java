@@ -234,7 +234,8 @@ final class NetworkCompiler {
               junction.elevation(),
               registry.add(teePool(junction.id(), junction.elevation(), bore)),
               bore,
-              fed));
+              fed,
+              false));
     }
   }
 

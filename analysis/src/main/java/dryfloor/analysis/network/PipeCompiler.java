@@ -109,9 +109,10 @@ final class PipeCompiler {
 
   private void addLeaking(Run run, RunPiece whole, Effect.RunLeaks leak) {
     int pool = registry.add(NetworkCompiler.teePool(run.id(), leak.elevation(), run.bore()));
+    boolean open = effects.has(Effect.RunsPartlyFull.class, e -> e.run().equals(run.id()));
+    boolean startsFull = run.duty() == Run.Duty.FEED && !open;
     int tee =
-        registry.addTee(
-            new Tee(run.id(), leak.elevation(), pool, run.bore(), run.duty() == Run.Duty.FEED));
+        registry.addTee(new Tee(run.id(), leak.elevation(), pool, run.bore(), startsFull, open));
     PipeEnd atLeak = PipeEnd.at(tee, registry.tees.get(tee));
     int before = leak.partsBefore().orElse(whole.partsBefore(leak.along()));
     List<Part> parts = whole.parts();

@@ -8,5 +8,7 @@ package dryfloor.analysis.network;
  * @param place index of the place that it is once it has drained and stands open to the air
  * @param bore of the widest pipe at it (m)
  * @param startsFull whether it stands full of water in normal operation if it can
+ * @param staysOpen whether it is never full
  */
-public record Tee(String id, double elevation, int place, double bore, boolean startsFull) {}
+public record Tee(
+    String id, double elevation, int place, double bore, boolean startsFull, boolean staysOpen) {}

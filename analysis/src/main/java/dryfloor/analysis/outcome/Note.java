@@ -7,7 +7,9 @@ public sealed interface Note {
 
   /** Whether two courses were run of which nobody knows which it will be, and one is told. */
   default boolean isDoubt() {
-    return this instanceof SiphonBreakInDoubt || this instanceof PrimingInDoubt;
+    return this instanceof SiphonBreakInDoubt
+        || this instanceof PrimingInDoubt
+        || this instanceof DripInDoubt;
   }
 
   /**
@@ -25,6 +27,14 @@ public sealed interface Note {
    * @param filled whether it fills in the course that is told
    */
   record PrimingInDoubt(String run, boolean filled) implements Note {}
+
+  /**
+   * It is in doubt whether this drain runs full where it leaks, so that its hole draws air and
+   * nothing drips; both courses were run and the worse one is told.
+   *
+   * @param drips whether it drips in the course that is told
+   */
+  record DripInDoubt(String run, boolean drips) implements Note {}
 
   /** The hole is far too small for its pipe and was taken as closed. */
   record SiphonBreakTooSmall(String siphonBreak) implements Note {}

@@ -29,6 +29,8 @@ public final class Course {
   /** Runs that carry water at the end. */
   final Set<String> carrying;
 
+  private final Set<String> doubtfulDrips;
+
   Course(
       FlowNetwork network,
       State state,
@@ -41,7 +43,9 @@ public final class Course {
       List<Note> notes,
       double inflow,
       double countedUntil,
-      Set<String> carrying) {
+      Set<String> carrying,
+      Set<String> doubtfulDrips) {
+    this.doubtfulDrips = Set.copyOf(doubtfulDrips);
     this.countedUntil = countedUntil;
     this.carrying = Set.copyOf(carrying);
     this.notes = List.copyOf(notes);
@@ -83,6 +87,14 @@ public final class Course {
    */
   public Set<String> doubtfulPrimings() {
     return Set.copyOf(state.doubtfulPrimings);
+  }
+
+  /**
+   * Drains that run full where they leak at the end, so that their hole draws air: it would drip if
+   * they did not.
+   */
+  public Set<String> doubtfulDrips() {
+    return doubtfulDrips;
   }
 
   /** What must be known besides. */

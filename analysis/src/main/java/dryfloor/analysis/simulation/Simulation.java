@@ -240,7 +240,8 @@ public final class Simulation {
         notes,
         end.usualInflow(),
         end.countedUntil(),
-        onItsWay.carrying(field.flows));
+        onItsWay.carrying(field.flows),
+        teeTriggers.drainsThatSuckAtTheirHole());
   }
 
   private void begin(double until) {

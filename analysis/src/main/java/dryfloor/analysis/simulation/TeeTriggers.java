@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * When a tee takes air, and when it is full again.
@@ -87,24 +89,44 @@ final class TeeTriggers {
 
   /** Small holes that drip in drains that are not full there. */
   List<Note> drips() {
-    List<Note> drips = new ArrayList<>();
+    return smallHolesInDrains()
+        .filter(hole -> !state.teeFull[hole.junction()] && field.flows[hole.slot()] > 0)
+        .<Note>map(hole -> new Note.DripsWhilePartlyFull(run(hole)))
+        .toList();
+  }
+
+  /**
+   * Drains with a small hole that carry water and are full there, with less pressure inside than
+   * outside: they drip only if they are not as full as that.
+   */
+  Set<String> drainsThatSuckAtTheirHole() {
+    return smallHolesInDrains()
+        .filter(hole -> state.teeFull[hole.junction()])
+        .filter(hole -> state.teeHeads[hole.junction()] < hole.elevation() && carries(run(hole)))
+        .map(this::run)
+        .collect(Collectors.toSet());
+  }
+
+  private Stream<Path.PipeHole> smallHolesInDrains() {
     Set<String> drains =
         network.installation().runs().stream()
             .filter(run -> run.duty() == Run.Duty.DRAIN || run.duty() == Run.Duty.EMERGENCY)
             .map(Run::id)
             .collect(Collectors.toSet());
-    for (Path path : network.paths()) {
-      if (path instanceof Path.PipeHole hole
-          && !state.teeFull[hole.junction()]
-          && field.flows[hole.slot()] > 0
-          && !letsAirIn(hole)) {
-        String run = network.accounts().get(hole.slot()).path();
-        if (drains.contains(run)) {
-          drips.add(new Note.DripsWhilePartlyFull(run));
-        }
-      }
-    }
-    return drips;
+    return network.paths().stream()
+        .filter(Path.PipeHole.class::isInstance)
+        .map(Path.PipeHole.class::cast)
+        .filter(hole -> !letsAirIn(hole) && drains.contains(run(hole)));
+  }
+
+  private String run(Path.PipeHole hole) {
+    return network.accounts().get(hole.slot()).path();
+  }
+
+  private boolean carries(String run) {
+    return IntStream.range(0, field.flows.length)
+        .filter(account -> network.accounts().get(account).path().equals(run))
+        .anyMatch(account -> Math.abs(field.flows[account]) > DrivenFlows.RUNS);
   }
 
   void addTo(List<Trigger> triggers) {
@@ -123,7 +145,7 @@ final class TeeTriggers {
                 name(tee) + " has run off",
                 () -> depth(tee) - network.tees().get(tee).bore() / 2,
                 () -> state.teeRunsOff[tee] = false));
-      } else {
+      } else if (!network.tees().get(i).staysOpen()) {
         triggers.add(
             new Trigger(
                 name(tee) + " is full",

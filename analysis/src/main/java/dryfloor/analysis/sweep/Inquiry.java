@@ -195,16 +195,18 @@ public final class Inquiry {
   }
 
   /** One course of what the physics leaves open, and what was open in it. */
-  private record Tried(FailureResult result, List<String> holes, List<String> primings) {}
+  private record Tried(
+      FailureResult result, List<String> holes, List<String> primings, List<String> drips) {}
 
   /**
    * Where a siphon break that mattered may be too small to work, or nobody knows whether a run
-   * fills, runs both branches and tells the worse.
+   * fills or drips, runs both branches and tells the worse.
    */
   private FailureResult answer(List<Failure> failures, List<Effect> effects) {
     Failure first = failures.getFirst();
     Tried working = tried(first, effects, List.of());
-    FailureResult worst = worseOfPrimings(first, effects, List.of(), working);
+    FailureResult worst =
+        worseOfDrips(first, effects, working, worseOfPrimings(first, effects, List.of(), working));
     if (working.holes().isEmpty()) {
       return worst;
     }
@@ -234,6 +236,26 @@ public final class Inquiry {
             noting(late.result(), primingNotes(late.primings(), false)));
   }
 
+  /** The same with drains that leak never full at their holes, where that makes a difference. */
+  private FailureResult worseOfDrips(
+      Failure first, List<Effect> effects, Tried full, FailureResult told) {
+    if (full.drips().isEmpty()) {
+      return told;
+    }
+    List<Effect> open = new ArrayList<>(effects);
+    full.drips().forEach(run -> open.add(new Effect.RunsPartlyFull(run)));
+    FailureResult dripping = tried(first, open, List.of()).result();
+    return WorstFirst.isSame(dripping, told)
+        ? told
+        : worse(
+            noting(dripping, dripNotes(full.drips(), true)),
+            noting(told, dripNotes(full.drips(), false)));
+  }
+
+  private static List<Note> dripNotes(List<String> runs, boolean drips) {
+    return runs.stream().<Note>map(run -> new Note.DripInDoubt(run, drips)).toList();
+  }
+
   private static List<Note> primingNotes(List<String> runs, boolean filled) {
     return runs.stream().<Note>map(run -> new Note.PrimingInDoubt(run, filled)).toList();
   }
@@ -259,11 +281,16 @@ public final class Inquiry {
       List<String> primings = doubtfulPrimings(course, effects);
       List<Note> notes = new ArrayList<>(known);
       notes.addAll(doubtNotes(holes, true));
-      return new Tried(answered(first, course, notes), holes, primings);
+      return new Tried(
+          answered(first, course, notes),
+          holes,
+          primings,
+          course.doubtfulDrips().stream().sorted().toList());
     } catch (NoAnswer noAnswer) {
       return new Tried(
           new FailureResult.Unanswered(first, noAnswer.reason()),
           doubtfulSiphonBreaks(effects),
+          List.of(),
           List.of());
     }
   }

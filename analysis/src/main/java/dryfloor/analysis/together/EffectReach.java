@@ -41,6 +41,7 @@ final class EffectReach {
       case CheckValveHeldShut e -> things(e.checkValve());
       case SiphonBreakHeldShut e -> things(e.siphonBreak());
       case PrimesEarly e -> things(e.run());
+      case RunsPartlyFull e -> things(e.run());
       case RunNarrowed e -> things(e.run());
       case WeirNarrowed e -> things(e.weir());
       case RunParted e -> things(e.run(), e.landing());

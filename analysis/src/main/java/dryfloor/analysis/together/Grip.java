@@ -44,6 +44,7 @@ final class Grip {
       case CheckValveHeldShut e -> "closing of " + e.checkValve();
       case SiphonBreakHeldShut e -> "hole " + e.siphonBreak();
       case PrimesEarly e -> "priming " + e.run();
+      case RunsPartlyFull e -> "hole in " + e.run();
       case RunNarrowed e -> "bore of " + e.run();
       case WeirNarrowed e -> "length of " + e.weir();
       case RunParted e -> "wall of " + e.run();

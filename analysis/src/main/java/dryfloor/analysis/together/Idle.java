@@ -73,6 +73,7 @@ final class Idle {
       case CheckValveLeaks e -> false;
       case SiphonBreakHeldShut e -> false;
       case PrimesEarly e -> false;
+      case RunsPartlyFull e -> false;
       case RunParted e -> false;
       case RunLeaks e -> false;
       case EndMoved e -> false;

@@ -77,7 +77,7 @@ enum Explained {
       "joint-drips[.].*|drips-at-lowest-point[.].*",
       "house-purified|collection-sump",
       20e-3,
-      0.01),
+      0.1),
 
   PUMP_THAT_COMES_AND_GOES(
       "**A pump that comes and goes.** Each time the pit pump starts and stops, the filling and "

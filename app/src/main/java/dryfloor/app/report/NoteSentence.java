@@ -27,6 +27,12 @@ public final class NoteSentence {
               + " fills and draws as a siphon when so much water falls into it. Both cases were"
               + " worked out; this is the worse"
               + (doubt.filled() ? " one, in which it does." : " one, in which it does not.");
+      case Note.DripInDoubt doubt ->
+          "In doubt: if "
+              + the(doubt.run())
+              + " runs full where it leaks, its hole draws air and nothing drips; with air above its"
+              + " water it drips. Both cases were worked out; this is the worse one, in which it "
+              + (doubt.drips() ? "drips." : "does not.");
       case Note.SiphonBreakTooSmall small ->
           start(small.siphonBreak()) + " is far too small for its pipe and was taken as closed.";
       case Note.AtVapourPressure low ->

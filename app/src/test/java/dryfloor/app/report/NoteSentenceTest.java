@@ -19,6 +19,7 @@ class NoteSentenceTest {
         Arguments.of(new Note.PrimingInDoubt("return", true), "draws as a siphon"),
         Arguments.of(new Note.PrimingInDoubt("return", false), "in which it does not."),
         Arguments.of(new Note.SiphonBreakInDoubt("return-break", false), "in which it does not."),
+        Arguments.of(new Note.DripInDoubt("main-drain", true), "the worse one, in which it drips."),
         Arguments.of(new Note.SiphonBreakTooSmall("return-break"), "taken as closed."),
         Arguments.of(
             new Note.AtVapourPressure("return-line", 40, 60.4),
