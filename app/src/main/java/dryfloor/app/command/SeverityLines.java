@@ -1,8 +1,7 @@
 package dryfloor.app.command;
 
 import dryfloor.analysis.worksheet.SeverityScale;
-import dryfloor.model.unit.QuantityKind;
-import dryfloor.model.unit.QuantityText;
+import dryfloor.app.report.SeverityText;
 import java.util.List;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -17,20 +16,10 @@ final class SeverityLines implements ITypeConverter<SeverityScale> {
       throw new TypeConversionException(
           "'" + text + "' are not two volumes; write them like 10L,100L");
     }
-    double some = volume(lines.getFirst());
-    double much = volume(lines.getLast());
-    if (!(some > 0) || !(much > some)) {
-      throw new TypeConversionException(
-          "'" + text + "': both volumes must be above 0, and the second above the first");
-    }
-    return new SeverityScale(some, much);
-  }
-
-  private static double volume(String text) {
-    return switch (QuantityText.parse(QuantityKind.VOLUME, text.strip())) {
-      case QuantityText.Parsed.Value value -> value.inside();
-      case QuantityText.Parsed.Unfit unfit ->
-          throw new TypeConversionException(unfit.found() + "; write " + unfit.wanted());
+    return switch (SeverityText.of(lines.getFirst(), lines.getLast())) {
+      case SeverityText.Meant meant -> meant.scale();
+      case SeverityText.Refused refused ->
+          throw new TypeConversionException("'" + text + "': " + refused.complaint());
     };
   }
 }

@@ -8,18 +8,17 @@ import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Sweep;
 import dryfloor.analysis.sweep.SweepResult;
-import dryfloor.analysis.worksheet.SeverityScale;
 import dryfloor.app.paper.PaperFile;
 import dryfloor.app.paper.PaperForm;
-import dryfloor.app.paper.PaperSize;
 import dryfloor.app.paper.Papers;
 import dryfloor.app.paper.Question;
 import dryfloor.app.report.ReadAgain;
 import dryfloor.app.report.RehearsalRecord;
 import dryfloor.app.report.Wording;
-import dryfloor.app.view.panel.MendCountForm;
+import dryfloor.app.view.panel.PaperChoiceForm;
 import dryfloor.app.view.panel.WaitingRoom;
 import dryfloor.app.view.rehearsal.MeasuredForm;
+import dryfloor.app.view.work.PaperChoice;
 import dryfloor.model.Installation;
 import dryfloor.model.unit.Units;
 import java.io.IOException;
@@ -50,35 +49,38 @@ final class PaperDesk {
   }
 
   void write() {
-    saved().ifPresent(file -> write(file, 0));
+    saved().ifPresent(file -> write(file, PaperChoice.usual(units())));
   }
 
-  /** Asks first for how many failures mends are to be looked for. */
-  void writeWithMends() {
+  /** Asks first how they are to be made. */
+  void writeAsChosen() {
     saved()
         .ifPresent(
             file -> {
-              MendCountForm form =
-                  new MendCountForm(count -> write(file, count), window::showDrawing);
+              PaperChoiceForm form =
+                  new PaperChoiceForm(
+                      PaperChoice.usual(units()),
+                      choice -> write(file, choice),
+                      window::showDrawing);
               show(form);
-              form.focusCount();
+              form.focusFirst();
             });
   }
 
-  private void write(Path file, int mends) {
+  private void write(Path file, PaperChoice choice) {
     program
         .questions()
         .toFill(window.stage(), window.file().path())
-        .ifPresent(folder -> write(file, folder, mends));
+        .ifPresent(folder -> write(file, folder, choice));
   }
 
-  private void write(Path file, Path folder, int mends) {
+  private void write(Path file, Path folder, PaperChoice choice) {
     Installation drawing = window.drawing();
     Wording wording = wording(drawing);
     WaitingRoom room = waitingRoom("papers.making");
     show(room);
     room.begin(
-        progress -> written(file, folder, drawing, wording, mends, progress),
+        progress -> written(file, folder, drawing, wording, choice, progress),
         WaitingRoom.reason("papers.refused"),
         names -> {
           window.showDrawing();
@@ -87,9 +89,14 @@ final class PaperDesk {
   }
 
   private static String written(
-      Path file, Path folder, Installation drawing, Wording wording, int mends, Progress progress)
+      Path file,
+      Path folder,
+      Installation drawing,
+      Wording wording,
+      PaperChoice choice,
+      Progress progress)
       throws BaselineProblem, IOException {
-    int works = 3 + mends;
+    int works = 3 + choice.mends();
     SweepResult sweep = Sweep.everyFailure(drawing, THREADS, WaitingRoom.share(progress, 0, works));
     List<PaperFile> papers =
         Papers.of(
@@ -98,12 +105,12 @@ final class PaperDesk {
                     LocalDate.now(ZoneId.systemDefault()),
                     sweep,
                     Marks.of(sweep, THREADS, WaitingRoom.share(progress, 1, works)),
-                    mended(sweep, mends, progress),
+                    mended(sweep, choice.mends(), progress),
                     wording,
-                    SeverityScale.USUAL)
+                    choice.severity())
                 .with(banded(sweep, WaitingRoom.share(progress, works - 1, works))),
             List.of(PaperForm.values()),
-            paperOf(wording));
+            choice.paper());
     StringBuilder names = new StringBuilder();
     for (PaperFile paper : papers) {
       if (progress.cancelled()) {
@@ -130,14 +137,6 @@ final class PaperDesk {
     return Question.Banded.isQuick(drawing, sweep)
         ? Optional.of(Question.Banded.of(drawing, THREADS, progress))
         : Optional.empty();
-  }
-
-  /** Where people measure in inches, their sheets are of Letter size. */
-  private static PaperSize paperOf(Wording wording) {
-    return switch (wording.amounts().units()) {
-      case METRIC -> PaperSize.A4;
-      case US -> PaperSize.LETTER;
-    };
   }
 
   private static String write(Path file, Path folder, PaperFile paper) throws IOException {

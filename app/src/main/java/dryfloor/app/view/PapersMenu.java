@@ -14,7 +14,7 @@ final class PapersMenu {
     menu.getItems()
         .setAll(
             MenuEntry.of("papers.write", "Shortcut+P", desk::write),
-            MenuEntry.of("papers.mends", "Shortcut+Shift+P", desk::writeWithMends),
+            MenuEntry.of("papers.choose", "Shortcut+Shift+P", desk::writeAsChosen),
             MenuEntry.of("papers.measured", "Shortcut+M", desk::enterMeasured));
     return menu;
   }

@@ -10,8 +10,14 @@ import java.nio.file.StandardCopyOption;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Spinner;
 import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,17 +68,61 @@ class PapersOnScreenTest {
     try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
       Scene scene = screen.window().stage().getScene();
       Keys.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
-      FileScreen.waitFor(scene, "papers-mends-begin");
-      Screenshots.take(scene, "papers-mends");
+      FileScreen.waitFor(scene, "papers-choice-begin");
+      Screenshots.take(scene, "papers-choice");
       Keys.press(KeyCode.DOWN);
       Keys.press(KeyCode.DOWN);
       screen.answering(papers);
-      screen.click(scene, "papers-mends-begin");
+      screen.click(scene, "papers-choice-begin");
       screen.waitForNotice("papers", "Written to");
 
       assertThat(Files.readString(papers.resolve("shop.worksheet.csv")))
           .containsOnlyOnce("Worked out here");
     }
+  }
+
+  @Test
+  void sheetsAndScaleOfSeverityAreChosen() throws IOException {
+    Path papers = Files.createDirectory(folder.resolve("papers"));
+    try (FileScreen screen = FileScreen.started(folder.resolve("settings"), Optional.of(file))) {
+      Scene scene = screen.window().stage().getScene();
+      Keys.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
+      FileScreen.waitFor(scene, "papers-choice-begin");
+      fill(scene, "papers-choice-some", "2 L");
+      fill(scene, "papers-choice-much", "1 L");
+      screen.click(scene, "papers-choice-begin");
+      HeadlessScreen.waitUntil(
+          "the scale is refused",
+          () ->
+              scene.lookup("#papers-choice-problem") instanceof Label label
+                  && label.getText().contains("above the first"));
+      fill(scene, "papers-choice-much", "7 L");
+      HeadlessScreen.onScreen(
+          () -> {
+            Spinner.class.cast(scene.lookup("#papers-choice-count")).decrement(3);
+            ComboBox.class
+                .cast(scene.lookup("#papers-choice-size"))
+                .getSelectionModel()
+                .selectLast();
+            return scene;
+          });
+      screen.answering(papers);
+      screen.click(scene, "papers-choice-begin");
+      screen.waitForNotice("papers", "Written to");
+    }
+
+    assertThat(Files.readString(papers.resolve("shop.report.html"))).contains("2 L", "7 L");
+    try (PDDocument sheets = Loader.loadPDF(papers.resolve("shop.report.pdf").toFile())) {
+      assertThat(sheets.getPage(0).getMediaBox().getWidth()).isEqualTo(8.5f * 72);
+    }
+  }
+
+  private static void fill(Scene scene, String id, String text) {
+    HeadlessScreen.onScreen(
+        () -> {
+          TextField.class.cast(scene.lookup("#" + id)).setText(text);
+          return scene;
+        });
   }
 
   @Test

@@ -81,7 +81,7 @@ class SpokenNamesTest {
       screen.waitForAnswers();
       Scene scene = screen.window().stage().getScene();
       Keys.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
-      FileScreen.waitFor(scene, "papers-mends-begin");
+      FileScreen.waitFor(scene, "papers-choice-begin");
       assertThat(nameless(scene)).isEmpty();
       Keys.press(KeyCode.ESCAPE);
       FileScreen.waitFor(scene, "failures");
