@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoublePredicate;
+import java.util.stream.Stream;
 
 /** How high a run lies along its length: straight between its ends and waypoints. */
 final class RunProfile {
@@ -55,14 +55,26 @@ final class RunProfile {
 
   /**
    * The lowest place at which the run can come apart outside the vessels that its ends reach into;
-   * none for a run that stays inside them. The stretch between a free end and the rim, and the one
-   * between a standpipe's lip and the bottom it passes through, lie inside.
+   * none for a run that stays inside them. The stretch between a free end and the rim or bottom,
+   * and the one between a standpipe's lip and the bottom it passes through, lie inside. Where a run
+   * that ends elsewhere passes through a wall is not drawn, so all of it counts as outside.
    */
   Optional<Point> lowestOutside() {
-    List<Point> fromFirst = outside(points, run.from());
-    List<Point> fromBoth = outside(fromFirst.reversed(), run.to()).reversed();
-    return fromBoth.stream().min(Comparator.comparingDouble(Point::elevation));
+    Outside first = outside(points, run.from(), run.to());
+    Outside second = outside(points.reversed(), run.to(), run.from());
+    return Stream.concat(first.points().stream(), second.points().stream())
+        .filter(point -> point.along() > first.from() || first.points().contains(point))
+        .filter(point -> point.along() < second.from() || second.points().contains(point))
+        .min(Comparator.comparingDouble(Point::elevation));
   }
+
+  /**
+   * What lies outside the vessel at one end.
+   *
+   * @param from where it leaves the vessel (m from the first end)
+   * @param points on its way from there to the other end
+   */
+  private record Outside(double from, List<Point> points) {}
 
   /** Whether one of the run's joints sits at this low place, give or take 10 mm. */
   boolean hasJointAt(Point low) {
@@ -80,39 +92,62 @@ final class RunProfile {
     return Math.abs(joint.elevation() - low.elevation()) <= SAME_HEIGHT && nothingHigherBetween;
   }
 
-  /** The points from where the run leaves the vessel at its end, which is the first point. */
-  private List<Point> outside(List<Point> fromEnd, RunEnd end) {
-    if (!(end instanceof Opening opening) || fromEnd.isEmpty()) {
-      return fromEnd;
+  /** Where the run leaves the vessel at its end, which is the first point. */
+  private Outside outside(List<Point> fromEnd, RunEnd end, RunEnd other) {
+    double start = fromEnd.getFirst().along();
+    Outside withEnd = new Outside(start, fromEnd);
+    Outside withoutEnd = new Outside(start, fromEnd.subList(1, fromEnd.size()));
+    if (!(end instanceof Opening opening)) {
+      return withEnd;
     }
-    List<Point> withoutEnd = fromEnd.subList(1, fromEnd.size());
+    if (opening.kind() == Opening.Kind.PORT) {
+      return withEnd;
+    }
     if (!drawing.isVessel(opening.at())) {
-      return opening.kind() == Opening.Kind.FREE ? withoutEnd : fromEnd;
+      return opening.kind() == Opening.Kind.FREE ? withoutEnd : withEnd;
     }
     Vessel vessel = drawing.vessel(opening.at());
-    return switch (opening.kind()) {
-      case PORT -> fromEnd;
-      case FREE ->
-          opening.elevation() >= vessel.rim()
-              ? withoutEnd
-              : beyond(fromEnd, vessel.rim(), elevation -> elevation >= vessel.rim());
-      case STANDPIPE -> beyond(fromEnd, vessel.bottom(), elevation -> elevation <= vessel.bottom());
-    };
+    boolean overTheRim = opening.kind() == Opening.Kind.FREE;
+    if (overTheRim && opening.elevation() >= vessel.rim()) {
+      return withoutEnd;
+    }
+    Outside nowhere = new Outside(fromEnd.getLast().along(), List.of());
+    return beyond(fromEnd, vessel, overTheRim)
+        .orElse(endsElsewhere(vessel.id(), other) ? withoutEnd : nowhere);
   }
 
-  private static List<Point> beyond(List<Point> points, double edge, DoublePredicate isBeyond) {
+  /** From the first point on that is above the rim, if that leads out, or below the bottom. */
+  private static Optional<Outside> beyond(
+      List<Point> points, Vessel vessel, boolean overTheRimIsOut) {
     for (int i = 1; i < points.size(); i++) {
       Point inside = points.get(i - 1);
       Point outside = points.get(i);
-      if (isBeyond.test(outside.elevation())) {
+      boolean isOver = overTheRimIsOut && outside.elevation() >= vessel.rim();
+      if (isOver || outside.elevation() < vessel.bottom()) {
+        double edge = isOver ? vessel.rim() : vessel.bottom();
         double share = (edge - inside.elevation()) / (outside.elevation() - inside.elevation());
         double along = inside.along() + share * (outside.along() - inside.along());
         List<Point> rest = new ArrayList<>(points.subList(i, points.size()));
         rest.addFirst(new Point(along, edge));
-        return rest;
+        return Optional.of(new Outside(along, rest));
       }
     }
-    return List.of();
+    return Optional.empty();
+  }
+
+  /** Whether an end is surely in no vessel that this one holds or stands in; a junction may be. */
+  private boolean endsElsewhere(String vessel, RunEnd end) {
+    return switch (end) {
+      case Opening opening -> !isWithin(opening.at(), vessel) && !isWithin(vessel, opening.at());
+      case RunEnd.AtJunction junction -> false;
+      case RunEnd.AtSupply supply -> true;
+      case RunEnd.AtDrain drain -> true;
+    };
+  }
+
+  private boolean isWithin(String place, String vessel) {
+    return place.equals(vessel)
+        || (drawing.isVessel(place) && isWithin(drawing.vessel(place).standsIn(), vessel));
   }
 
   private double elevation(RunEnd end) {

@@ -93,7 +93,10 @@ final class Costs {
         && moved.property().equals(new Property.RunningLevel(vessel));
   }
 
-  /** For each vessel the failure after which it is left with least, if that is less than before. */
+  /**
+   * For each vessel the failure after which it is left with least, if that is less than before. One
+   * that runs fuller and is emptied as before is left with no less.
+   */
   private void addLosses(List<Cost> costs) {
     List<Outcome.VesselOutcome> filled =
         before.normal().vessels().stream().filter(v -> v.volumeAfter() >= LITRE).toList();
@@ -119,7 +122,10 @@ final class Costs {
                     .flatMap(old -> vessel(old, vessel.id()))
                     .filter(
                         old ->
-                            lost(present) - lost(old) > SHARE_WORTH_TELLING * vessel.volumeAfter())
+                            Math.min(
+                                    lost(present) - lost(old),
+                                    old.volumeAfter() - present.volumeAfter())
+                                > SHARE_WORTH_TELLING * vessel.volumeAfter())
                     .map(
                         old ->
                             new Cost.LosesMore(

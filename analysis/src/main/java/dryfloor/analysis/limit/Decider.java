@@ -37,6 +37,14 @@ public sealed interface Decider {
    */
   record FilledUpAgain(double settled) implements Decider {}
 
+  /**
+   * A pump that moves water today moves none when all is well: dry floors there say nothing.
+   *
+   * @param pump id
+   * @param sucksAir whether the water stands below its inlet; if not, it lifts none
+   */
+  record PumpIdle(String pump, boolean sucksAir) implements Decider {}
+
   /** It can't be drawn like that. */
   record NotDrawable(String reason) implements Decider {}
 

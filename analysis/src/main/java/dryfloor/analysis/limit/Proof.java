@@ -4,7 +4,6 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.failure.FailureTraits;
-import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
@@ -33,7 +32,6 @@ final class Proof {
   private final Choices choices;
   private final BooleanSupplier cancelled;
   private final Set<String> wrong;
-  private final Set<String> idle;
 
   Proof(Today today, Failure failure, Choices choices, BooleanSupplier cancelled) {
     this.today = today;
@@ -41,7 +39,6 @@ final class Proof {
     this.choices = choices;
     this.cancelled = cancelled;
     this.wrong = today.wrong().map(FailureNames::id).collect(Collectors.toSet());
-    this.idle = idle(today.normal());
   }
 
   /** All answers with the change, if it is one that mends and breaks nothing. */
@@ -65,18 +62,14 @@ final class Proof {
         !(change instanceof SingleChange.Moved moved)
             || Trial.filledUpAgain(choices, moved.property(), moved.value(), today.normal(), normal)
                 .isEmpty();
-    return stays && idle.containsAll(idle(normal));
-  }
-
-  private static Set<String> idle(Outcome normal) {
-    return normal.notes().stream()
-        .filter(Note.IdlePump.class::isInstance)
-        .map(note -> ((Note.IdlePump) note).pump())
-        .collect(Collectors.toSet());
+    return stays && Trial.pumpIdle(today.normal(), normal).isEmpty();
   }
 
   private Optional<SweepResult> run(Inquiry inquiry, Outcome normal) {
     List<Failure> catalogue = FailureCatalogue.of(inquiry.installation());
+    if (!catalogue.contains(failure) && today.whereNotListed(failure).isPresent()) {
+      return Optional.empty();
+    }
     Map<Failure, FailureResult> results = new HashMap<>();
     for (Failure next : likelyFirst(catalogue)) {
       FailureResult result = inquiry.answerUnlessSkipped(next);

@@ -90,6 +90,21 @@ final class Today {
   }
 
   /**
+   * What is wrong with a failure that a changed drawing does not list. A run whose lowest point has
+   * become a joint comes apart there all the same, under the name of the joint, so nothing is
+   * mended; any other failure can't happen any more.
+   */
+  Optional<Decider> whereNotListed(Failure failure) {
+    boolean listedAtAJoint =
+        failure instanceof Failure.RunPartsAtLowestPoint
+            || failure instanceof Failure.RunDripsAtLowestPoint;
+    return results.results().stream()
+        .filter(result -> listedAtAJoint && result.failure().equals(failure))
+        .flatMap(result -> wrong(result, installation()).stream())
+        .findFirst();
+  }
+
+  /**
    * Failures that need not be run where one property has another value, because they have nothing
    * to do with it. That is known of floors alone: where more is asked, all are run.
    *

@@ -3,6 +3,7 @@ package dryfloor.analysis.limit;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.Inquiry;
@@ -19,6 +20,7 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One value tried: the drawing with it, settled, and what is known about its failures so far. */
 final class Trial {
@@ -69,7 +71,8 @@ final class Trial {
       Inquiry inquiry = Inquiry.of(drawing, cancelled);
       return new Trial(
           Optional.of(inquiry),
-          filledUpAgain(choices, property, value, today.normal(), inquiry.normal()),
+          pumpIdle(today.normal(), inquiry.normal())
+              .or(() -> filledUpAgain(choices, property, value, today.normal(), inquiry.normal())),
           asked(drawing),
           today,
           new Once<>(() -> today.untouched(inquiry, property)));
@@ -89,6 +92,21 @@ final class Trial {
     return settled - value - usual > STAYS
         ? Optional.of(new Decider.FilledUpAgain(settled))
         : Optional.empty();
+  }
+
+  /** The first pump that moves no water when all is well, though it does today. */
+  static Optional<Decider> pumpIdle(Outcome today, Outcome normal) {
+    Set<String> before = idle(today).map(Note.IdlePump::pump).collect(Collectors.toSet());
+    return idle(normal)
+        .filter(idle -> !before.contains(idle.pump()))
+        .<Decider>map(idle -> new Decider.PumpIdle(idle.pump(), idle.sucksAir()))
+        .findFirst();
+  }
+
+  private static Stream<Note.IdlePump> idle(Outcome normal) {
+    return normal.notes().stream()
+        .filter(Note.IdlePump.class::isInstance)
+        .map(Note.IdlePump.class::cast);
   }
 
   private static List<Failure> asked(Installation drawing) {
@@ -154,7 +172,10 @@ final class Trial {
   }
 
   private Optional<Decider> judge(Inquiry all, Failure failure) {
-    if (!failures.contains(failure) || staysRight(failure)) {
+    if (!failures.contains(failure)) {
+      return today.whereNotListed(failure);
+    }
+    if (staysRight(failure)) {
       return Optional.empty();
     }
     return today.wrong(all.answerOnce(List.of(failure)), all.installation());

@@ -93,8 +93,10 @@ class BandsByHandTest {
     Measured measured =
         new Measured(house(0.45)).siphonBreak("siphon-break", 0.003).level("chamber", 0.009);
 
-    Band band = Bands.of(measured, Optional.empty(), 2, Progress.NONE).bands().getFirst();
+    BandResult result = Bands.of(measured, Optional.empty(), 2, Progress.NONE);
 
+    Band band = result.bands().getFirst();
+    assertThat(result.points()).as("as drawn, 4 ends alone, 4 corners").isEqualTo(9);
     assertThat(band.swings()).allMatch(swing -> swing.verdicts() == 0);
     assertThat(band.worst().point()).isEqualTo(new Point(List.of(-1.0, 1.0)));
     assertThat(verdict(band.worst().figures())).isEqualTo(Verdict.WET);

@@ -73,6 +73,19 @@ class RunProfileTest {
     assertThat(profile.lowestOutside()).isEmpty();
   }
 
+  /** Below the rim of the overflow box all the way: it leaves through the bottom or a wall. */
+  @Test
+  void aRunThatNeverRisesToTheRimOfItsVesselStillPartsWhereItEndsElsewhere() {
+    RunEnd free = new Opening("overflow-box", 4.3, Kind.FREE);
+    RunProfile throughTheBottom =
+        profile(new Opening("sump", 0.3, Kind.PORT), free, List.of(new Waypoint(4.31, 5)));
+    assertThat(throughTheBottom.lowestOutside()).contains(new Point(0, 0.3));
+    RunProfile throughTheWall = profile(new RunEnd.AtDrain("house-drain"), free, List.of());
+    assertThat(throughTheWall.lowestOutside()).isPresent();
+    RunProfile intoWhatItStandsIn = profile(IN_DISPLAY, free, List.of());
+    assertThat(intoWhatItStandsIn.lowestOutside()).isEmpty();
+  }
+
   @Test
   void aJointAtTheLowestPointStandsForIt() {
     List<Waypoint> sag = List.of(new Waypoint(0.1, 1), new Waypoint(4.6, 5));

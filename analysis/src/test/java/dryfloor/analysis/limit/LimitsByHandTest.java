@@ -7,6 +7,7 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.DisplayAboveSump;
 import dryfloor.analysis.installation.EverythingHouse;
 import dryfloor.analysis.installation.OnlyWith;
+import dryfloor.analysis.installation.TwoTanks;
 import dryfloor.analysis.installation.WaterAssert;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
@@ -242,6 +243,31 @@ class LimitsByHandTest {
     assertThat(range.below()).isInstanceOf(Decider.FilledUpAgain.class);
     assertThat(((Decider.FilledUpAgain) range.below()).settled() - CHAMBER)
         .isCloseTo(0.2, within(0.005));
+  }
+
+  /** The sump of {@link TwoTanks} runs below the 300 mm it is filled to; above, an inlet is dry. */
+  @Test
+  void anInletAboveTheWaterIsNoInlet() throws BaselineProblem {
+    Installation house = OnlyWith.failures(new TwoTanks().plan().draw(), POWER_LOST::equals);
+
+    LimitAnswer.Found found = limit(house, new Property.Port("return", Failure.End.FIRST));
+
+    SafeRange range = found.holds().getFirst();
+    assertThat(range.above()).isEqualTo(new Decider.PumpIdle("return-pump", true));
+    assertThat(range.to()).isLessThan(0.3);
+    assertThat(found.mends()).as("a pump that stands still mends nothing").isEmpty();
+  }
+
+  /**
+   * The display's rim of {@link TwoTanks} above the crest of its return, 560 mm over its bottom:
+   * the return no longer passes a rim, but comes apart beside the sump all the same.
+   */
+  @Test
+  void aRimAboveTheReturnDoesNotKeepItFromComingApart() throws BaselineProblem {
+    Failure parts = new Failure.RunPartsAtLowestPoint("return");
+    Installation house = OnlyWith.failures(new TwoTanks().plan().draw(), parts::equals);
+
+    assertThat(limit(house, new Property.Rim("display")).mends()).isEmpty();
   }
 
   @Test

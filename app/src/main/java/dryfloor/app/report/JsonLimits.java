@@ -97,6 +97,8 @@ final class JsonLimits {
           into.put("kind", "NOT_SOUND").put("reason", unsound.reason());
       case Decider.FilledUpAgain filled ->
           number(into.put("kind", "FILLED_UP_AGAIN"), "settled", scale, filled.settled());
+      case Decider.PumpIdle idle ->
+          into.put("kind", "PUMP_IDLE").put("pump", idle.pump()).put("sucksAir", idle.sucksAir());
       case Decider.NotDrawable fault ->
           into.put("kind", "NOT_DRAWABLE").put("reason", fault.reason());
       case Decider.NotLookedAt end -> into.put("kind", "NOT_LOOKED_AT");

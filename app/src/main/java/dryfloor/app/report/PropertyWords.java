@@ -108,6 +108,10 @@ public final class PropertyWords {
       case Decider.FilledUpAgain filled ->
           "it does not stay there: it is filled up again and runs at "
               + value(scale, filled.settled());
+      case Decider.PumpIdle idle ->
+          wording.names().the(idle.pump())
+              + (idle.sucksAir() ? " sucks air" : " moves no water")
+              + " when all is well";
       case Decider.NotDrawable fault ->
           "it can't be drawn so: " + new NoAnswerWords(wording).reason(fault.reason());
       case Decider.NotLookedAt end -> "not looked at further";

@@ -1,6 +1,7 @@
 package dryfloor.app.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.app.sample.SampleInstallation;
@@ -9,11 +10,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine.Command;
 
 class BadInputTest {
 
@@ -168,11 +171,43 @@ class BadInputTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "check", "tell", "list", "draw", "validate", "new", "completion"})
-  void helpIsThereForEverything(String command) {
+  @ValueSource(
+      strings = {
+        "",
+        "check",
+        "tell",
+        "pairs",
+        "sets",
+        "limits",
+        "away",
+        "bands",
+        "warnings",
+        "list",
+        "draw",
+        "report",
+        "compare",
+        "rehearse",
+        "view",
+        "validate",
+        "new",
+        "completion"
+      })
+  void helpIsThereForEverythingAndFitsAScreen(String command) {
     Desk desk = new Desk();
     assertThat(desk.run((command + " --help").strip().split(" ", -1))).isZero();
-    assertThat(desk.out()).contains("Usage: dryfloor", "Example");
+    assertThat(desk.out()).contains("Usage: dryfloor", "Example").doesNotContain("%%");
+    assertThat(desk.out().lines()).allMatch(line -> line.length() <= 80);
+  }
+
+  /**
+   * Each line of help is a format; a percent sign alone would be complained about on the screen.
+   */
+  @Test
+  void noLineOfHelpIsAFaultyFormat() {
+    Stream.of(LimitsCommand.class, PairsCommand.class, BandsCommand.class, AwayCommand.class)
+        .flatMap(command -> Arrays.stream(command.getAnnotation(Command.class).footer()))
+        .forEach(
+            line -> assertThatCode(() -> String.format(line)).as(line).doesNotThrowAnyException());
   }
 
   @ParameterizedTest
