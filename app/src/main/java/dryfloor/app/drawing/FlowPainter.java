@@ -64,6 +64,7 @@ final class FlowPainter {
       case PIPE_BACKWARDS -> pipe(flow, -1);
       case EDGE -> edge(flow);
       case SPILL -> spills.overTheRim(flow);
+      case WALL -> spills.outOfTheWall(flow);
       case PIPE_SPILL -> spills.outOfThePipe(flow);
       case SILL -> spills.overTheSill(flow);
     }
