@@ -116,17 +116,26 @@ final class Sheet {
   }
 
   private void place(Label label) {
-    Optional<Label.Spot> known = Optional.ofNullable(places.get(label.owner()));
     Placed best =
-        known.map(spot -> new Placed(label.at(spot), false, 0, 0)).orElseGet(() -> found(label));
+        Optional.ofNullable(places.get(label.owner()))
+            .map(label::at)
+            .filter(this::stillFits)
+            .map(spot -> new Placed(spot, false, 0, 0))
+            .orElseGet(() -> found(label));
     if (brief && label.dispensable() && (best.spot().away() || best.isPoor())) {
       return;
     }
-    places.putIfAbsent(label.owner(), best.spot());
+    places.put(label.owner(), best.spot());
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
     }
     best.texts().forEach(this::text);
+  }
+
+  /** Whether a label can stand where it stood, although it or another may say more now. */
+  private boolean stillFits(Label.Spot spot) {
+    Area area = spot.area();
+    return area.within(bounds) && taken.stream().noneMatch(area::overlaps);
   }
 
   private Placed found(Label label) {
