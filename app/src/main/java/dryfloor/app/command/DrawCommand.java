@@ -74,7 +74,15 @@ public final class DrawCommand implements Callable<Integer> {
     return switch (question.ask(file, List.of(failure), options)) {
       case Question.Reply.Refused refused -> question.refuse(file, refused).number();
       case Question.Reply.Normal normal ->
-          draw(normal.installation(), "Normal operation", "normal", List.of(), normal.outcome())
+          draw(
+                  normal.installation(),
+                  SceneWords.ofNormal(
+                      options.wording(normal.installation()),
+                      "Normal operation",
+                      List.of(),
+                      normal.outcome()),
+                  "normal",
+                  normal.outcome())
               .number();
       case Question.Reply.Failed failed -> draw(failed).number();
     };
@@ -86,9 +94,12 @@ public final class DrawCommand implements Callable<Integer> {
       case FailureResult.Answered answered ->
           draw(
               installation,
-              FailureNames.name(answered.failure(), installation),
+              SceneWords.of(
+                  options.wording(installation),
+                  FailureNames.name(answered.failure(), installation),
+                  FailureTraits.components(answered.failure()),
+                  answered.outcome()),
               FailureNames.id(answered.failure()),
-              FailureTraits.components(answered.failure()),
               answered.outcome());
       case FailureResult.Unanswered unanswered ->
           without(
@@ -118,9 +129,7 @@ public final class DrawCommand implements Callable<Integer> {
     return workplace.surface().errInk();
   }
 
-  private ExitCode draw(
-      Installation installation, String title, String id, List<String> failed, Outcome outcome) {
-    Scene scene = SceneWords.of(options.wording(installation), title, failed, outcome);
+  private ExitCode draw(Installation installation, Scene scene, String id, Outcome outcome) {
     String svg = SvgWriter.write(Elevation.of(Plan.of(installation), scene));
     return write(svg, id) ? ExitCode.of(Answer.of(outcome)) : ExitCode.BAD_INPUT;
   }

@@ -63,7 +63,7 @@ final class BuildingPainter {
   }
 
   private void scale() {
-    double step = scene.heights().step();
+    double step = paper.step(scene);
     double x = paper.left() - 14;
     double first = Math.ceil(paper.plan().bottom() / step) * step;
     for (double height = first; height <= paper.plan().top() + 1e-9; height += step) {

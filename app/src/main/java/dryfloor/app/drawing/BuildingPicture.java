@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /**
  * The building by itself, for a surface that has its own place for words and tables. Labels keep
- * their places while the water moves.
+ * their places while the water moves, as long as they fit there beside one another.
  */
 public final class BuildingPicture {
 
@@ -75,7 +75,8 @@ public final class BuildingPicture {
 
   /**
    * The building with the water of a scene, in the order of painting. A label stands where one of
-   * the same thing stood before.
+   * the same thing stood before, unless it or another now says so much that they would cover each
+   * other.
    */
   public List<Shape> shapes(Scene now) {
     return shapes(now, OptionalDouble.empty());
@@ -87,8 +88,17 @@ public final class BuildingPicture {
    * @param travelled how far the marks have come the way the water flows (points); empty for none
    */
   public List<Shape> shapes(Scene now, OptionalDouble travelled) {
+    return shapes(now, travelled, List.of());
+  }
+
+  /**
+   * The same with a target, which lies below the labels: what leads the eye to a place must not
+   * cover what is said there.
+   */
+  public List<Shape> shapes(Scene now, OptionalDouble travelled, List<Shape> target) {
     Sheet sheet = sheet();
     paint(paper, now, sheet, travelled);
+    target.forEach(sheet::add);
     return sheet.all();
   }
 

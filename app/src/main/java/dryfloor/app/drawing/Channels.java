@@ -6,12 +6,22 @@ import java.util.Map;
 /** Hands out places for upright pipes, so that no two run in the same line. */
 final class Channels {
 
+  private final double spacing;
   private final Map<String, Integer> taken = new HashMap<>();
+
+  /**
+   * None handed out yet.
+   *
+   * @param spacing between pipes beside a station (m)
+   */
+  Channels(double spacing) {
+    this.spacing = spacing;
+  }
 
   /** The next place beside a station. */
   double beside(Station station, double left, boolean onTheRight) {
     int number = next(station.key() + (onTheRight ? ">" : "<"));
-    double away = (number + 1) * Stations.PIPE_SPACING;
+    double away = (number + 1) * spacing;
     return onTheRight ? left + station.width() + away : left - away;
   }
 

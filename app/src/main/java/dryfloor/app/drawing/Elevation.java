@@ -1,6 +1,7 @@
 package dryfloor.app.drawing;
 
 import dryfloor.app.drawing.Shape.Text.Anchor;
+import dryfloor.model.Installation;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -18,7 +19,30 @@ public record Elevation(double width, double height, String title, List<Shape> s
   private static final double SCALE_COLUMN = 52;
   private static final double WIDEST_BUILDING = 800;
   private static final double HIGHEST_BUILDING = 900;
-  private static final double HIGHEST_ON_A_PAGE = 500;
+
+  /**
+   * Width of a picture for a page (points). Across an A4 sheet between its margins the smallest
+   * letters, of ten points here, are five points high; so a large building is drawn on as much
+   * paper as a small one and has larger letters beside it.
+   */
+  public static final double ON_A_PAGE = 1032;
+
+  /** Height of a picture for a page that has no room to fill (points). */
+  public static final double HIGH_ON_A_PAGE = 480;
+
+  /** A building on a page has at least so many points for each metre, however large it is. */
+  private static final double SMALLEST_ON_A_PAGE = 10;
+
+  /** Room for a legend beside a building. */
+  private static final double LEGEND_BESIDE = 200;
+
+  /** Above a building on a page, and below it with the bar of its scale. */
+  private static final double ABOVE = MARGIN + 14;
+
+  private static final double BELOW = 64;
+
+  /** So many times as much room beside vessels as they need, the most first. */
+  private static final List<Double> ROOMS = List.of(8.0, 6.0, 5.0, 4.0, 3.0, 2.5, 2.0, 1.5);
 
   /** Room for a legend, whatever the building (points). */
   private static final double NARROWEST = 420;
@@ -54,33 +78,77 @@ public record Elevation(double width, double height, String title, List<Shape> s
   }
 
   /**
-   * The building alone, on little paper: beside it a page says in its own words what happens. Fewer
-   * points for each metre make the letters larger beside it.
+   * The building alone, for a page that says in its own words what happens: as wide as a sheet, so
+   * high (points) if it can be. Labels that say nothing of the failure are left out where they
+   * would stand in the way of those that do.
    */
-  public static Elevation alone(Plan plan, Scene scene) {
-    double high = plan.top() - plan.bottom();
-    double fitting = Math.min(WIDEST_BUILDING / plan.width(), HIGHEST_ON_A_PAGE / high);
-    double scale = Math.clamp(fitting, SMALLEST_SCALE, LARGEST_SCALE);
+  public static Elevation onAPage(Installation drawing, Scene scene, double high) {
+    OnAPage chosen = OnAPage.of(drawing, scene, high);
+    boolean isBeside = chosen.beside() > 0;
     double left = MARGIN + SCALE_COLUMN;
-    double right = left + Math.max(scale * plan.width(), NARROWEST) + LABELS;
-    Paper paper = new Paper(plan, scale, left, MARGIN + 14);
-    Sheet sheet = new Sheet(new Area(left, paper.top(), right, paper.bottom() + 40));
+    double right = ON_A_PAGE - MARGIN - chosen.beside();
+    Paper paper = new Paper(chosen.plan(), chosen.scale(), left, ABOVE);
+    Sheet sheet = Sheet.brief(new Area(left, paper.top(), right, paper.bottom() + 30));
     BuildingPicture.paint(paper, scene, sheet, OptionalDouble.empty());
-    double below = new Legend(sheet, left, right - 30, paper.bottom() + 44).paint(plan, scene);
-    double lowest = scaleBar(paper, scene, sheet, below + 10, right + MARGIN);
+    double reached =
+        new Legend(
+                sheet,
+                isBeside ? right + 16 : left,
+                ON_A_PAGE - MARGIN,
+                isBeside ? paper.top() : paper.bottom() + 34)
+            .paint(chosen.plan(), scene);
+    double below = isBeside ? paper.bottom() + 40 : reached + 14;
+    double lowest = Math.max(scaleBar(paper, scene, sheet, below, ON_A_PAGE), reached);
     return new Elevation(
-        right + MARGIN, lowest + 16.5, scene.title() + ". " + scene.sentence(), sheet.all());
+        ON_A_PAGE, lowest + 12, scene.title() + ". " + scene.sentence(), sheet.all());
+  }
+
+  private static double legendBelow(Plan plan, Scene scene) {
+    Sheet nowhere = new Sheet(new Area(0, 0, 0, 0));
+    return new Legend(nowhere, MARGIN + SCALE_COLUMN, ON_A_PAGE - MARGIN, 0).paint(plan, scene);
+  }
+
+  /**
+   * How a building goes on a page.
+   *
+   * @param plan with as much room beside the vessels as there is
+   * @param scale points for each metre
+   * @param beside room for a legend beside it, none where that stands below
+   */
+  private record OnAPage(Plan plan, double scale, double beside) {
+
+    static OnAPage of(Installation drawing, Scene scene, double high) {
+      OnAPage close = of(Plan.of(drawing), scene, high);
+      return ROOMS.stream()
+          .map(room -> of(Plan.of(drawing, room), scene, high))
+          .filter(roomy -> roomy.scale() >= close.scale())
+          .findFirst()
+          .orElse(close);
+    }
+
+    private static OnAPage of(Plan plan, Scene scene, double high) {
+      OnAPage aside = of(plan, LEGEND_BESIDE, high - ABOVE - BELOW);
+      OnAPage above = of(plan, 0, high - ABOVE - BELOW - legendBelow(plan, scene));
+      return aside.scale() > above.scale() ? aside : above;
+    }
+
+    private static OnAPage of(Plan plan, double beside, double high) {
+      double wide = ON_A_PAGE - 2 * MARGIN - SCALE_COLUMN - LABELS - beside;
+      double fitting = Math.min(wide / plan.width(), high / (plan.top() - plan.bottom()));
+      return new OnAPage(plan, Math.clamp(fitting, SMALLEST_ON_A_PAGE, LARGEST_SCALE), beside);
+    }
   }
 
   /** Tells how low its words reach; a narrow building wants more than one line of them. */
   private static double scaleBar(Paper paper, Scene scene, Sheet sheet, double y, double width) {
-    double length = paper.scale() * scene.heights().step();
+    double step = paper.step(scene);
+    double length = paper.scale() * step;
     Point from = new Point(paper.left(), y);
     sheet.add(Shape.line(from, from.moved(length, 0), Style.LEVEL_AFTER));
     sheet.add(Shape.line(from.moved(0, -4), from.moved(0, 4), Style.RULE));
     sheet.add(Shape.line(from.moved(length, -4), from.moved(length, 4), Style.RULE));
     String text =
-        scene.heights().number(scene.heights().step())
+        scene.heights().number(step)
             + " "
             + scene.heights().unit()
             + ", heights and widths of vessels to one scale; where things stand side by side is"

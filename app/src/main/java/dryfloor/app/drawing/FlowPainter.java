@@ -64,6 +64,7 @@ final class FlowPainter {
       case PIPE_BACKWARDS -> pipe(flow, -1);
       case EDGE -> edge(flow);
       case SPILL -> spills.overTheRim(flow);
+      case WALL -> spills.outOfTheWall(flow);
       case PIPE_SPILL -> spills.outOfThePipe(flow);
       case SILL -> spills.overTheSill(flow);
     }
@@ -131,7 +132,7 @@ final class FlowPainter {
             13 * size,
             Style.FLOW_HEAD));
     sheet.reserve(Area.around(middle, middle, 8));
-    sheet.label(Label.beside(flow.text(), middle, 12, Style.FLOW_TEXT));
+    sheet.label(Label.beside(flow.text(), middle, 12, Style.FLOW_TEXT).ifThereIsRoom());
   }
 
   private void edge(Scene.Flow flow) {
@@ -150,7 +151,7 @@ final class FlowPainter {
             false,
             Style.FLOW));
     sheet.add(Symbols.arrow(at.moved(10 * way, 6), 0.4 * way, 0.92, 10, Style.FLOW_HEAD));
-    sheet.label(Label.beside(flow.text(), at.moved(0, -12), 8, Style.FLOW_TEXT));
+    sheet.label(Label.beside(flow.text(), at.moved(0, -12), 8, Style.FLOW_TEXT).ifThereIsRoom());
   }
 
   private Optional<Tank> tank(String id) {

@@ -11,8 +11,14 @@ import java.util.stream.Stream;
  * @param anchor what it belongs to (points)
  * @param lines of text, from the top down
  * @param wishes places that would suit it, best first
+ * @param dispensable whether a full sheet does without it
  */
-record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
+record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes, boolean dispensable) {
+
+  /** Text that no sheet does without. */
+  Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
+    this(anchor, lines, wishes, false);
+  }
 
   Label {
     lines = List.copyOf(lines);
@@ -78,6 +84,11 @@ record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
   /** At a place that was found for another label of the same thing. */
   Spot at(Spot known) {
     return spot(known.wish(), known.dislike(), known.away());
+  }
+
+  /** The same, if a full sheet does without it. */
+  Label ifThereIsRoom() {
+    return new Label(anchor, lines, wishes, true);
   }
 
   /** What it belongs to, whatever it says. */

@@ -1,5 +1,7 @@
 package dryfloor.app.drawing;
 
+import java.util.List;
+
 /**
  * Puts the building on paper, one scale for width and height.
  *
@@ -9,6 +11,11 @@ package dryfloor.app.drawing;
  * @param top where its highest elevation is (points)
  */
 record Paper(Plan plan, double scale, double left, double top) {
+
+  /** So many steps at once, and how far apart (points) they have to be. */
+  private static final List<Integer> STEPS = List.of(1, 2, 4, 10, 20);
+
+  private static final double APART = 16;
 
   double x(double across) {
     return left + scale * across;
@@ -24,6 +31,16 @@ record Paper(Plan plan, double scale, double left, double top) {
 
   Point at(Point point) {
     return at(point.x(), point.y());
+  }
+
+  /** Steps of the scale of heights (m), so far apart that their numbers can stand at them. */
+  double step(Scene scene) {
+    double single = scene.heights().step();
+    return STEPS.stream()
+        .map(times -> times * single)
+        .filter(step -> step * scale >= APART)
+        .findFirst()
+        .orElse(STEPS.getLast() * single);
   }
 
   double right() {

@@ -90,6 +90,7 @@ final class PipePainter {
                             new Label.Wish(at.moved(12, -20), Anchor.START),
                             new Label.Wish(at.moved(12, 7), Anchor.START),
                             new Label.Wish(at.moved(-12, -20), Anchor.END),
-                            new Label.Wish(at.moved(-12, 7), Anchor.END)))));
+                            new Label.Wish(at.moved(-12, 7), Anchor.END)),
+                        !scene.failed().contains(id))));
   }
 }

@@ -26,17 +26,19 @@ final class PipeRouter {
   private final Map<String, Point> ends;
   private final Map<Station, Double> leftEnds;
   private final Map<String, Station> stations = new HashMap<>();
-  private final Channels channels = new Channels();
+  private final Channels channels;
 
   PipeRouter(
       Installation drawing,
       Map<String, Tank> tanks,
       Map<String, Point> ends,
-      Map<Station, Double> leftEnds) {
+      Map<Station, Double> leftEnds,
+      double spacing) {
     this.drawing = drawing;
     this.tanks = tanks;
     this.ends = ends;
     this.leftEnds = leftEnds;
+    this.channels = new Channels(spacing);
     leftEnds.keySet().forEach(station -> station.ids().forEach(id -> stations.put(id, station)));
   }
 

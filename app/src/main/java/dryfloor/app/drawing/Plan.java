@@ -43,7 +43,12 @@ public record Plan(
 
   /** The plan of an installation. */
   public static Plan of(Installation installation) {
-    return new Planner(installation).plan();
+    return of(installation, 1);
+  }
+
+  /** The same with so many times as much room for pipes and labels beside the vessels. */
+  static Plan of(Installation installation, double room) {
+    return new Planner(installation, Stations.PIPE_SPACING * room).plan();
   }
 
   /** The highest elevation drawn (m). */

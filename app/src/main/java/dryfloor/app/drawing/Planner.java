@@ -22,10 +22,18 @@ final class Planner {
   private final Map<String, Point> ends = new LinkedHashMap<>();
   private final double width;
 
-  Planner(Installation drawing) {
+  private final double spacing;
+
+  /**
+   * The planner of a drawing.
+   *
+   * @param spacing between pipes that run beside vessels (m)
+   */
+  Planner(Installation drawing, double spacing) {
     this.drawing = drawing;
+    this.spacing = spacing;
     this.tree = new VesselTree(drawing);
-    this.leftEnds = Arrangement.of(drawing, new Stations(drawing, tree).all());
+    this.leftEnds = Arrangement.of(drawing, new Stations(drawing, tree, spacing).all());
     this.width =
         leftEnds.entrySet().stream()
             .mapToDouble(e -> e.getValue() + e.getKey().width() + e.getKey().margin())
@@ -40,7 +48,7 @@ final class Planner {
         drawing.storeys().stream()
             .sorted(Comparator.comparingDouble(Storey::elevation).reversed())
             .toList();
-    PipeRouter router = new PipeRouter(drawing, tanks, ends, leftEnds);
+    PipeRouter router = new PipeRouter(drawing, tanks, ends, leftEnds, spacing);
     List<Pipe> pipes = drawing.runs().stream().map(router::pipe).toList();
     return new Plan(drawing, width, storeys, rooms(), tanks, pipes, ends);
   }

@@ -69,12 +69,13 @@ public record Scene(
    */
   public record Flow(String path, Kind kind, String from, String to, String text) {
 
-    /** How water goes. */
+    /** How water goes; a wall lets it out at its foot, where a seam leaks or the wall fails. */
     public enum Kind {
       PIPE,
       PIPE_BACKWARDS,
       EDGE,
       SPILL,
+      WALL,
       PIPE_SPILL,
       SILL
     }

@@ -39,6 +39,8 @@ final class Sheet {
 
   private final Area bounds;
   private final Map<Label.Owner, Label.Spot> places;
+  private final boolean brief;
+  private final List<Label> later = new ArrayList<>();
 
   Sheet(Area bounds) {
     this(bounds, new HashMap<>());
@@ -50,9 +52,24 @@ final class Sheet {
    * @param places where they stood; those found anew are added
    */
   Sheet(Area bounds, Map<Label.Owner, Label.Spot> places) {
+    this(bounds, places, false);
+  }
+
+  private Sheet(Area bounds, Map<Label.Owner, Label.Spot> places, boolean brief) {
     this.bounds = bounds;
     this.places = places;
+    this.brief = brief;
     places.values().forEach(spot -> kept.add(spot.area()));
+  }
+
+  /** A sheet so full that only labels that matter, and those that have room, stand on it. */
+  static Sheet brief(Area bounds) {
+    return new Sheet(bounds, new HashMap<>(), true);
+  }
+
+  /** Whether there is room for nothing but what matters. */
+  boolean isBrief() {
+    return brief;
   }
 
   void add(Shape shape) {
@@ -91,14 +108,34 @@ final class Sheet {
     if (label.lines().stream().allMatch(line -> line.text().isEmpty())) {
       return;
     }
-    Optional<Label.Spot> known = Optional.ofNullable(places.get(label.owner()));
+    if (brief && label.dispensable()) {
+      later.add(label);
+    } else {
+      place(label);
+    }
+  }
+
+  private void place(Label label) {
     Placed best =
-        known.map(spot -> new Placed(label.at(spot), false, 0, 0)).orElseGet(() -> found(label));
-    places.putIfAbsent(label.owner(), best.spot());
+        Optional.ofNullable(places.get(label.owner()))
+            .map(label::at)
+            .filter(this::stillFits)
+            .map(spot -> new Placed(spot, false, 0, 0))
+            .orElseGet(() -> found(label));
+    if (brief && label.dispensable() && (best.spot().away() || best.isPoor())) {
+      return;
+    }
+    places.put(label.owner(), best.spot());
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
     }
     best.texts().forEach(this::text);
+  }
+
+  /** Whether a label can stand where it stood, although it or another may say more now. */
+  private boolean stillFits(Label.Spot spot) {
+    Area area = spot.area();
+    return area.within(bounds) && taken.stream().noneMatch(area::overlaps);
   }
 
   private Placed found(Label label) {
@@ -133,7 +170,10 @@ final class Sheet {
         area.left() - CLEAR, area.top() - CLEAR, area.right() + CLEAR, area.bottom() + CLEAR);
   }
 
+  /** Everything, after the labels that only take what room is left. */
   List<Shape> all() {
+    later.forEach(this::place);
+    later.clear();
     List<Shape> all = new ArrayList<>(shapes);
     all.addAll(labels);
     return all;

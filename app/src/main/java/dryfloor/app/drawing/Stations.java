@@ -25,9 +25,11 @@ final class Stations {
   private final Installation drawing;
   private final VesselTree tree;
   private final TankPlacer placer;
+  private final double spacing;
 
-  Stations(Installation drawing, VesselTree tree) {
+  Stations(Installation drawing, VesselTree tree, double spacing) {
     this.drawing = drawing;
+    this.spacing = spacing;
     this.tree = tree;
     this.placer = new TankPlacer(tree);
   }
@@ -66,7 +68,7 @@ final class Stations {
                 at.id(),
                 List.of(floorOpening(run, end)),
                 END_WIDTH,
-                PIPE_SPACING));
+                spacing));
   }
 
   private Station vessels(Floor floor, List<Vessel> group) {
@@ -86,7 +88,7 @@ final class Stations {
         drawing.runs().stream()
             .filter(run -> ids.contains(run.from().at()) || ids.contains(run.to().at()))
             .count();
-    return (pipes / 2 + 2) * PIPE_SPACING;
+    return (pipes / 2 + 2) * spacing;
   }
 
   private Station supply(Supply supply) {
@@ -109,6 +111,6 @@ final class Stations {
             .map(Floor::id)
             .findFirst()
             .orElse("");
-    return new Station(id, storey.id(), room, List.of(id), END_WIDTH, PIPE_SPACING);
+    return new Station(id, storey.id(), room, List.of(id), END_WIDTH, spacing);
   }
 }

@@ -2,6 +2,7 @@ package dryfloor.app.drawing;
 
 import dryfloor.app.drawing.Shape.Text.Anchor;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -13,6 +14,9 @@ final class TankPainter {
   private static final double SAME = 0.4;
 
   private static final double OVERHANG = 5;
+
+  /** Less than this (m) is no change of level. */
+  private static final double STAYS = 1e-3;
 
   private final Paper paper;
   private final Scene scene;
@@ -29,8 +33,10 @@ final class TankPainter {
   }
 
   void label() {
+    // Where there is little room, those first that a failure does something to.
     paper.plan().tanks().values().stream()
         .filter(tank -> scene.waters().containsKey(tank.id()))
+        .sorted(Comparator.comparing(tank -> sheet.isBrief() && stays(tank)))
         .forEach(this::name);
   }
 
@@ -113,13 +119,21 @@ final class TankPainter {
     Scene.Water water = Optional.ofNullable(scene.waters().get(tank.id())).orElseThrow();
     List<Sheet.LabelLine> lines = new ArrayList<>();
     lines.add(new Sheet.LabelLine(water.name(), 13, Style.NAME));
+    boolean nameAlone = sheet.isBrief() && stays(tank);
     for (String line : water.note().split("\n", -1)) {
-      if (!line.isEmpty()) {
+      if (!line.isEmpty() && !nameAlone) {
         lines.add(new Sheet.LabelLine(line, 11, Style.NOTE));
       }
     }
     double height = lines.stream().mapToDouble(line -> line.size() * 1.2).sum();
-    sheet.label(new Label(anchor(tank), lines, wishes(tank, height)));
+    sheet.label(new Label(anchor(tank), lines, wishes(tank, height), stays(tank)));
+  }
+
+  /** Whether its water stands as it did, as far as the eye can see. */
+  private boolean stays(Tank tank) {
+    return Optional.ofNullable(scene.waters().get(tank.id()))
+        .map(water -> Math.abs(water.after() - water.before()) < STAYS)
+        .orElse(true);
   }
 
   private Point anchor(Tank tank) {

@@ -6,7 +6,7 @@ import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.app.drawing.Elevation;
-import dryfloor.app.drawing.Plan;
+import dryfloor.app.drawing.Scene;
 import dryfloor.app.report.Answer;
 import dryfloor.app.report.NoAnswerWords;
 import dryfloor.app.report.SceneWords;
@@ -82,10 +82,7 @@ final class FindingWords {
   static Picture picture(Wording wording, FailureResult.Answered result, String name) {
     List<String> failed = FailureTraits.components(result.failure());
     String title = FailureNames.name(result.failure(), wording.installation());
-    return Picture.of(
-        Elevation.alone(
-            Plan.of(wording.installation()),
-            SceneWords.of(wording, title, failed, result.outcome())),
-        name);
+    Scene scene = SceneWords.of(wording, title, failed, result.outcome());
+    return Picture.drawn(high -> Elevation.onAPage(wording.installation(), scene, high), name);
   }
 }

@@ -58,8 +58,9 @@ public final class PdfPages {
   public static byte[] of(Report report, PaperSize size) throws IOException {
     SheetFit fit = SheetFit.of(report, size);
     PageStyle style = PageStyle.sheets(size, report.drawing(), fit.cardLetters());
+    Report fitting = report.withPictureSoHigh(fit.pictureHeight(size));
     return write(
-        HtmlPages.write("report.jte", Map.of("report", report, "style", style)),
+        HtmlPages.write("report.jte", Map.of("report", fitting, "style", style)),
         size,
         fit.pictureShare());
   }

@@ -40,6 +40,22 @@ public record Report(
     cautions = List.copyOf(cautions);
   }
 
+  /** The same with the owner's picture drawn so high (points). */
+  Report withPictureSoHigh(double high) {
+    return new Report(
+        drawing,
+        owner.withPictureSoHigh(high),
+        worksheet,
+        card,
+        marks,
+        tolerance,
+        rehearsals,
+        courses,
+        doubt,
+        cautions,
+        statement);
+  }
+
   /**
    * Which drawing was answered, and how.
    *
@@ -78,6 +94,19 @@ public record Report(
       better = List.copyOf(better);
       assumed = List.copyOf(assumed);
       uncovered = List.copyOf(uncovered);
+    }
+
+    /** The same with its picture drawn so high (points). */
+    Owner withPictureSoHigh(double high) {
+      return new Owner(
+          installation,
+          power,
+          powerPicture.map(picture -> picture.soHigh(high)),
+          worst,
+          tally,
+          better,
+          assumed,
+          uncovered);
     }
   }
 

@@ -1,5 +1,6 @@
 package dryfloor.app.paper;
 
+import dryfloor.app.drawing.Elevation;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,14 @@ record SheetFit(double pictureShare, double cardLetters) {
     double room = 1 - PageStyle.ABOVE_AND_BELOW / size.height();
     return Math.clamp(
         SMALLEST_SHARE + room * spare.orElse(0) - CAUTION, SMALLEST_SHARE, LARGEST_SHARE);
+  }
+
+  /** How high a picture for a page is to be drawn (points) to fill that across the whole sheet. */
+  double pictureHeight(PaperSize size) {
+    return pictureShare
+        * size.height()
+        / (size.width() - 2 * PageStyle.MARGIN)
+        * Elevation.ON_A_PAGE;
   }
 
   private static double cardLetters(Report report, PaperSize size) throws IOException {

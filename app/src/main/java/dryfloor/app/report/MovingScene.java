@@ -33,6 +33,17 @@ public final class MovingScene {
     return new MovingScene(wording, SceneWords.of(wording, title, failed, outcome), outcome);
   }
 
+  /**
+   * The scenes of normal operation.
+   *
+   * @param title of the pictures
+   * @param marked ids of components that are pointed out
+   */
+  public static MovingScene ofNormal(
+      Wording wording, String title, List<String> marked, Outcome normal) {
+    return new MovingScene(wording, SceneWords.ofNormal(wording, title, marked, normal), normal);
+  }
+
   /** How it ends. */
   public Scene end() {
     return end;

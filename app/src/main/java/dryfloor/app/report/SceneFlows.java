@@ -68,7 +68,7 @@ final class SceneFlows {
   private static Arrow arrow(Movement movement, Scene.Flow.Kind kind) {
     return switch (kind) {
       case PIPE, PIPE_BACKWARDS -> new Arrow(movement.path(), kind, "", "");
-      case EDGE, SPILL, PIPE_SPILL, SILL ->
+      case EDGE, SPILL, WALL, PIPE_SPILL, SILL ->
           new Arrow(movement.path(), kind, movement.from(), movement.to());
     };
   }
@@ -90,12 +90,11 @@ final class SceneFlows {
     return switch (movement.way()) {
       case RUN -> pipe(movement);
       case WEIR -> Optional.of(Scene.Flow.Kind.EDGE);
-      case RIM, THROWN, BURST -> Optional.of(Scene.Flow.Kind.SPILL);
+      case RIM, THROWN -> Optional.of(Scene.Flow.Kind.SPILL);
+      case BURST -> Optional.of(Scene.Flow.Kind.WALL);
       case LEAK, PARTED ->
           Optional.of(
-              run(movement.path()).isPresent()
-                  ? Scene.Flow.Kind.PIPE_SPILL
-                  : Scene.Flow.Kind.SPILL);
+              run(movement.path()).isPresent() ? Scene.Flow.Kind.PIPE_SPILL : Scene.Flow.Kind.WALL);
       case SILL -> Optional.of(Scene.Flow.Kind.SILL);
       case POURED, TAKEN, HELD_BY_DEVICE -> Optional.empty();
     };

@@ -41,7 +41,23 @@ public final class SceneWords {
    * @param failed ids of the components that failed
    */
   public static Scene of(Wording wording, String title, List<String> failed, Outcome outcome) {
-    return new SceneWords(wording, outcome, OptionalDouble.empty()).scene(title, failed);
+    return new SceneWords(wording, outcome, OptionalDouble.empty())
+        .scene(title, failed, new SceneFlows(wording).of(outcome.ledger()));
+  }
+
+  /**
+   * Normal operation as it goes on for good: its arrows say how much flows, for how much has flowed
+   * until it settled means nothing to anybody.
+   *
+   * @param title of the picture
+   * @param marked ids of components that are pointed out
+   */
+  public static Scene ofNormal(Wording wording, String title, List<String> marked, Outcome normal) {
+    return new SceneWords(wording, normal, OptionalDouble.empty())
+        .scene(
+            title,
+            marked,
+            new SceneFlows(wording).of(normal.trajectory().flowsAt(Double.POSITIVE_INFINITY)));
   }
 
   /**
@@ -74,7 +90,7 @@ public final class SceneWords {
     return moment.isEmpty() || time <= moment.getAsDouble();
   }
 
-  private Scene scene(String title, List<String> failed) {
+  private Scene scene(String title, List<String> failed, List<Scene.Flow> flows) {
     Answer answer = Answer.of(outcome);
     Set<String> failedIds = mostExact(failed);
     return new Scene(
@@ -85,7 +101,7 @@ public final class SceneWords {
         new VerdictSentence(wording).of(outcome),
         waters(),
         wet(),
-        new SceneFlows(wording).of(outcome.ledger()),
+        flows,
         states(failedIds),
         failedIds,
         story(),

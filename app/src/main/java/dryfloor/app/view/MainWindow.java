@@ -24,7 +24,6 @@ import dryfloor.app.view.work.Selection;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
 import dryfloor.model.file.Problem;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -283,9 +282,11 @@ final class MainWindow {
     showing.ifPresent(
         shown -> {
           Scene now = shown.film().at(work.moment().get());
-          List<Shape> shapes = new ArrayList<>(shown.building().shapes(now, travelled()));
-          Optional.ofNullable(story.story().told().get())
-              .ifPresent(told -> shapes.addAll(target(shown.building(), told.event())));
+          List<Shape> target =
+              Optional.ofNullable(story.story().told().get())
+                  .map(told -> target(shown.building(), told.event()))
+                  .orElse(List.of());
+          List<Shape> shapes = shown.building().shapes(now, travelled(), target);
           picture.show(shapes, shown.building().width(), shown.building().height());
           story.showMoment(now, shown.film());
         });

@@ -35,9 +35,7 @@ record Showing(MovingScene film, BuildingPicture building, Answer word, Optional
     Wording wording = Wording.of(known.installation(), looks.units().get());
     Outcome normal = known.sweep().normal();
     Told told =
-        chosen
-            .map(result -> tell(wording, normal, result))
-            .orElseGet(() -> tell(wording, Words.of("list.normal"), List.of(), normal));
+        chosen.map(result -> tell(wording, normal, result)).orElseGet(() -> calm(wording, normal));
     BuildingPicture building =
         BuildingPicture.of(Plan.of(known.installation()), told.film().end(), looks.enlargement());
     return new Showing(told.film(), building, told.word(), told.silence());
@@ -50,12 +48,12 @@ record Showing(MovingScene film, BuildingPicture building, Answer word, Optional
       case FailureResult.Answered answered -> tell(wording, title, failed, answered.outcome());
       case FailureResult.Unanswered unanswered ->
           silent(
-              MovingScene.of(wording, title, failed, normal),
+              MovingScene.ofNormal(wording, title, failed, normal),
               result,
               new Silence(title, new NoAnswerWords(wording).whole(unanswered.reason())));
       case FailureResult.Skipped skipped ->
           silent(
-              MovingScene.of(wording, title, failed, normal),
+              MovingScene.ofNormal(wording, title, failed, normal),
               result,
               new Silence(title, Words.of("story.skipped", skipped.reason())));
     };
@@ -64,6 +62,11 @@ record Showing(MovingScene film, BuildingPicture building, Answer word, Optional
   private static Told tell(Wording wording, String title, List<String> failed, Outcome outcome) {
     MovingScene film = MovingScene.of(wording, title, failed, outcome);
     return new Told(film, Answer.of(outcome), Optional.empty());
+  }
+
+  private static Told calm(Wording wording, Outcome normal) {
+    MovingScene film = MovingScene.ofNormal(wording, Words.of("list.normal"), List.of(), normal);
+    return new Told(film, Answer.of(normal), Optional.empty());
   }
 
   /** What failed is marked, in the picture of normal operation. */

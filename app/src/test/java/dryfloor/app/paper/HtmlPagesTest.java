@@ -8,6 +8,8 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -94,6 +96,26 @@ class HtmlPagesTest {
           .isNotEmpty()
           .allSatisfy(template -> assertThat(Files.readString(template)).doesNotContain("$unsafe"));
     }
+  }
+
+  @Test
+  void onAPhoneThePictureScrollsAndItsLettersAreNinePixelsHigh() throws Exception {
+    String page = page("Shop");
+    Matcher narrowest = Pattern.compile("svg \\{[^}]*min-width: (\\d+)rem").matcher(page);
+    assertThat(narrowest.find()).isTrue();
+    Document document = parsed(page);
+    Element picture = elements(document, "svg").getFirst();
+
+    double zoom =
+        16
+            * Double.parseDouble(narrowest.group(1))
+            / Double.parseDouble(picture.getAttribute("width"));
+
+    assertThat(page).contains(".p-picture, .p-scroll { overflow-x: auto }");
+    assertThat(elements(document, "text"))
+        .filteredOn(text -> text.getParentNode() == picture)
+        .isNotEmpty()
+        .allMatch(text -> zoom * Double.parseDouble(text.getAttribute("font-size")) >= 9);
   }
 
   private static String page(String name) {

@@ -1,10 +1,14 @@
 package dryfloor.app.paper;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import dryfloor.app.drawing.Elevation;
 import java.io.StringReader;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.xml.sax.InputSource;
@@ -22,6 +26,14 @@ class PicturesOnPaperTest {
   void aTallBuildingTakesItsShareOfTheHeight() throws Exception {
     // 36 % of 297 mm.
     assertThat(style("p-picture", 500, 1000)).isEqualTo("width: 53.5mm; height: 106.9mm");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aPictureDrawnForItsShareOfASheetFillsTheWidth(PaperSize size) {
+    SheetFit fit = new SheetFit(0.3, 9);
+    double height = fit.pictureHeight(size) / Elevation.ON_A_PAGE * (size.width() - 28);
+    assertThat(height).isCloseTo(0.3 * size.height(), within(1e-9));
   }
 
   @Test

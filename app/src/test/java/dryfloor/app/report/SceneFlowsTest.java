@@ -36,4 +36,22 @@ class SceneFlowsTest {
             tuple("main-drain", Kind.PIPE_SPILL, "200 L"),
             tuple("return-line", Kind.PIPE, ""));
   }
+
+  @Test
+  void waterOfABurstOrASeamComesOutOfTheWallAndOnlyWaterOfARimOverTheRim() {
+    Ledger ledger =
+        new Ledger(
+            List.of(
+                new Ledger.Entry("display", Way.BURST, "display", "living", 0.8, 0),
+                new Ledger.Entry("sump", Way.LEAK, "sump", "tray", 0.1, 0),
+                new Ledger.Entry("tray", Way.RIM, "tray", "plant-room", 0.05, 0)),
+            List.of(),
+            3600,
+            0);
+
+    assertThat(new SceneFlows(Wording.of(SampleInstallation.get(), Units.METRIC)).of(ledger))
+        .extracting(Scene.Flow::path, Scene.Flow::kind)
+        .containsExactly(
+            tuple("display", Kind.WALL), tuple("sump", Kind.WALL), tuple("tray", Kind.SPILL));
+  }
 }
