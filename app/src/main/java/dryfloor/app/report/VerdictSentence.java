@@ -5,6 +5,7 @@ import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Outcome;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** The answer in a sentence or two that the owner of the building understands aloud. */
 public final class VerdictSentence {
@@ -51,7 +52,7 @@ public final class VerdictSentence {
     List<String> floors =
         Whereabouts.reached(wording, outcome).stream()
             .sorted(Comparator.comparingDouble(floor -> floor.firstWet().orElse(Double.MAX_VALUE)))
-            .map(floor -> floor(floor, runsOnTo(outcome, floor.id())))
+            .map(floor -> floor(outcome, floor))
             .toList();
     String first =
         outcome.firstWetFloor().isPresent()
@@ -79,17 +80,31 @@ public final class VerdictSentence {
     return time < AT_ONCE ? "at once" : "after " + amounts().time(time);
   }
 
-  private String floor(Outcome.FloorOutcome floor, boolean fromOtherFloor) {
-    String stands =
-        floor.depth() >= FILM
-            ? " (" + amounts().level(floor.depth()) + " deep)"
-            : floor.volume() < floor.received() / 2
-                ? " and mostly leave it again"
-                : " (a thin film)";
+  /**
+   * What reached a floor and what became of it there: a floor that most of its water has left again
+   * is run over, and says by which way, so that nobody takes all of it for water that stands.
+   */
+  private String floor(Outcome outcome, Outcome.FloorOutcome floor) {
+    boolean passes = floor.volume() < floor.received() / 2;
+    Optional<String> leaves = new Departures(wording, outcome).from(floor);
+    String reaches = passes && leaves.isPresent() ? " run over " : " reach ";
     return amounts().volume(floor.received())
-        + (fromOtherFloor ? " of it run on to " : " reach ")
+        + (runsOnTo(outcome, floor.id()) ? " of it run on to " : reaches)
         + wording.names().the(floor.id())
-        + stands;
+        + stands(floor, passes, leaves);
+  }
+
+  private String stands(Outcome.FloorOutcome floor, boolean passes, Optional<String> leaves) {
+    if (floor.depth() < FILM) {
+      return leaves
+          .map(words -> " (" + words + ")")
+          .orElse(passes ? " and mostly leave it again" : " (a thin film)");
+    }
+    return " ("
+        + amounts().level(floor.depth())
+        + " deep"
+        + leaves.map(words -> " at the end; " + words).orElse("")
+        + ")";
   }
 
   private String caught(Outcome outcome) {

@@ -48,6 +48,30 @@ class VerdictSentenceTest {
                 + " 58 s.");
   }
 
+  @Test
+  void aFloorThatItsWaterHasLeftAgainNamesTheDrain() {
+    assertThat(say(SampleOutcome.floorWith(0.034, 0.003, 0.002, 0.031), Units.METRIC))
+        .isEqualTo(
+            "WET: 34 L run over the plant room floor (3 mm deep at the end; 31 L of it leave"
+                + " through the gully in the cellar), the first after 2 min 10 s.");
+  }
+
+  @Test
+  void aFloorThatDriesAgainNamesTheDrainInPlaceOfADepth() {
+    assertThat(say(SampleOutcome.floorWith(0.034, 0, 0, 0.034), Units.METRIC))
+        .startsWith(
+            "WET: 34 L run over the plant room floor (34 L of it leave through the gully in the"
+                + " cellar)");
+  }
+
+  @Test
+  void waterThatMostlyStandsReachesTheFloorAlthoughSomeDrains() {
+    assertThat(say(SampleOutcome.floorWith(0.034, 0.003, 0.024, 0.010), Units.METRIC))
+        .startsWith(
+            "WET: 34 L reach the plant room floor (3 mm deep at the end; 10 L of it leave through"
+                + " the gully in the cellar)");
+  }
+
   private static String say(Outcome outcome, Units units) {
     return new VerdictSentence(Wording.of(SampleInstallation.get(), units)).of(outcome);
   }

@@ -9,6 +9,7 @@ import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.analysis.outcome.StoryEvent.What;
 import dryfloor.analysis.outcome.Trajectory;
 import dryfloor.analysis.outcome.Verdict;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -67,6 +68,32 @@ public final class SampleOutcome {
             event(214, What.RUN_EMPTIES, "return-line", "sump", 0.0021)),
         List.of(new Note.SiphonBreakInDoubt("return-break", false)),
         NO_LINE);
+  }
+
+  /** The same, but so much of what reached the floor goes down the gully (m, m³). */
+  public static Outcome floorWith(double received, double depth, double standing, double drained) {
+    Outcome wet = wet();
+    List<Ledger.Entry> entries = new ArrayList<>(wet.ledger().entries());
+    entries.add(new Ledger.Entry("gully", Ledger.Way.RUN, "plant-room", "gully", drained, 1));
+    return new Outcome(
+        wet.verdict(),
+        wet.ending(),
+        wet.margin(),
+        wet.vessels(),
+        List.of(
+            new Outcome.FloorOutcome(
+                "plant-room", standing, depth, received, OptionalDouble.of(130))),
+        wet.beyond(),
+        wet.drained(),
+        wet.supplied(),
+        wet.firstSpill(),
+        wet.firstWetFloor(),
+        wet.dryPumps(),
+        new Ledger(
+            entries, wet.ledger().standing(), wet.ledger().until(), wet.ledger().imbalance()),
+        wet.story(),
+        wet.notes(),
+        wet.trajectory());
   }
 
   /** The tray takes it all. */
