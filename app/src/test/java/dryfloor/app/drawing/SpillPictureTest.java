@@ -12,6 +12,7 @@ import dryfloor.model.unit.Units;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -99,7 +100,7 @@ class SpillPictureTest {
   private record Building(Installation drawing) {
 
     Tank tank(String id) {
-      return plan().tanks().get(id);
+      return Optional.ofNullable(plan().tanks().get(id)).orElseThrow();
     }
 
     double x(double across) {

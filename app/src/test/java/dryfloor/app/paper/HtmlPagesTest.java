@@ -113,7 +113,7 @@ class HtmlPagesTest {
 
     assertThat(page).contains(".p-picture, .p-scroll { overflow-x: auto }");
     assertThat(elements(document, "text"))
-        .filteredOn(text -> text.getParentNode() == picture)
+        .filteredOn(text -> picture.isSameNode(text.getParentNode()))
         .isNotEmpty()
         .allMatch(text -> zoom * Double.parseDouble(text.getAttribute("font-size")) >= 9);
   }
