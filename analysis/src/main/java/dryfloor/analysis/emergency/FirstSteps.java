@@ -20,8 +20,10 @@ import java.util.Set;
 /**
  * Goes back from the wet floors along the water's way and names what can be shut or switched off on
  * it: pumps by their circuit, the one that brings most first, because that takes the electricity
- * out of the water as well; then supplies, valves, siphons. A valve in a drain is never shut unless
- * that drain itself leaks: what it drains would run over.
+ * out of the water as well; then supplies, valves, siphons. A supply from which most of the water
+ * comes is shut before all else, and alone where that is enough: pumps that only keep the water
+ * going round would let it run down where it runs over, if they stopped. A valve in a drain is
+ * never shut unless that drain itself leaks: what it drains would run over.
  */
 public final class FirstSteps {
 
@@ -30,6 +32,9 @@ public final class FirstSteps {
 
   /** A circuit whose pumps bring less than this share of what the first one's do is left alone. */
   private static final double SHARE_WORTH_IT = 0.02;
+
+  /** What the floors got comes from a supply if no more than this share of it can't. */
+  private static final double SHARE_FROM_ELSEWHERE = 0.05;
 
   private final Installation installation;
   private final Outcome outcome;
@@ -44,8 +49,15 @@ public final class FirstSteps {
   /** What to do first, in order; nothing where no floor gets wet or nothing can be shut. */
   public static List<FirstStep> of(Installation installation, Outcome outcome) {
     FirstSteps steps = new FirstSteps(installation, outcome);
-    List<FirstStep> all = new ArrayList<>(steps.circuits());
-    all.addAll(steps.supplies());
+    List<FirstStep> all = new ArrayList<>();
+    if (steps.supplyIsEnough()) {
+      all.addAll(steps.supplies());
+      all.addAll(steps.circuits().stream().filter(steps::bringsOneWay).toList());
+      return List.copyOf(all);
+    }
+    boolean supplyFirst = steps.supplied() > outcome.reachedFloors() / 2;
+    all.addAll(supplyFirst ? steps.supplies() : steps.circuits());
+    all.addAll(supplyFirst ? steps.circuits() : steps.supplies());
     all.addAll(steps.valves());
     all.addAll(steps.siphons());
     return List.copyOf(all);
@@ -66,6 +78,75 @@ public final class FirstSteps {
       }
     }
     return entries.stream().filter(entry -> reached.contains(entry.to())).toList();
+  }
+
+  /** What supplies gave that are on the way (m³). */
+  private double supplied() {
+    return way.stream()
+        .filter(
+            entry ->
+                installation.supplies().stream()
+                    .anyMatch(supply -> supply.id().equals(entry.from())))
+        .mapToDouble(Ledger.Entry::volume)
+        .sum();
+  }
+
+  /**
+   * Whether no floor would get more water if nothing came from outside any more: all that the
+   * floors got came from there, none of it out of the vessels on the way, and nothing is open but
+   * rims.
+   */
+  private boolean supplyIsEnough() {
+    double elsewhere = SHARE_FROM_ELSEWHERE * outcome.reachedFloors();
+    double givenAway =
+        outcome.vessels().stream()
+            .filter(vessel -> way.stream().anyMatch(entry -> entry.from().equals(vessel.id())))
+            .mapToDouble(vessel -> Math.max(0, vessel.volumeBefore() - vessel.volumeAfter()))
+            .sum();
+    return outcome.reachedFloors() > 0
+        && supplied() >= outcome.reachedFloors() - elsewhere
+        && givenAway <= elsewhere
+        && way.stream().noneMatch(FirstSteps::isOpen);
+  }
+
+  /** Water that leaves where something has come open runs out whatever is shut elsewhere. */
+  private static boolean isOpen(Ledger.Entry entry) {
+    return switch (entry.way()) {
+      case LEAK, PARTED, THROWN, BURST -> true;
+      case RUN, WEIR, RIM, SILL, POURED, TAKEN, HELD_BY_DEVICE -> false;
+    };
+  }
+
+  /**
+   * Whether a pump of the circuit brings water that does not come back to where it was taken. What
+   * stood in its run is brought by no pump.
+   */
+  private boolean bringsOneWay(FirstStep step) {
+    return step instanceof FirstStep.SwitchOff off
+        && way.stream()
+            .filter(entry -> off.parts().stream().anyMatch(pump -> sitsIn(pump, entry.path())))
+            .filter(entry -> !entry.from().equals(entry.path()))
+            .anyMatch(entry -> !leadsBack(entry));
+  }
+
+  private boolean sitsIn(String pump, String path) {
+    return path.equals(pump)
+        || installation.runs().stream()
+            .filter(run -> run.id().equals(path))
+            .flatMap(run -> run.parts().stream())
+            .anyMatch(part -> part.id().equals(pump));
+  }
+
+  private boolean leadsBack(Ledger.Entry pumped) {
+    Set<String> reached = new HashSet<>(Set.of(pumped.to()));
+    boolean grows = true;
+    while (grows) {
+      grows = false;
+      for (Ledger.Entry entry : way) {
+        grows |= reached.contains(entry.from()) && reached.add(entry.to());
+      }
+    }
+    return reached.contains(pumped.from());
   }
 
   private List<FirstStep> supplies() {

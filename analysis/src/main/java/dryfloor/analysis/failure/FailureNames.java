@@ -40,9 +40,9 @@ public final class FailureNames {
     return FailureCauses.of(failure);
   }
 
-  /** What usually helps against it, in a few words. Common practice. */
-  public static String remedy(Failure failure) {
-    return FailureRemedies.of(failure);
+  /** What usually helps against it here, in a few words. Common practice. */
+  public static String remedy(Failure failure, Installation installation) {
+    return PartRemedies.of(failure, installation);
   }
 
   private String name(Failure failure) {

@@ -28,7 +28,12 @@ public final class Marks {
     return powerLoss.stream()
         .flatMap(outcome -> outcome.vessels().stream())
         .filter(vessel -> holdsWater(sweep, vessel.id()))
-        .map(vessel -> marks(vessel, Optional.ofNullable(highest.get(vessel.id()))))
+        .map(
+            vessel ->
+                marks(
+                    vessel,
+                    Optional.ofNullable(highest.get(vessel.id())),
+                    Overflow.of(sweep.installation(), powerLoss.orElseThrow(), vessel)))
         .toList();
   }
 
@@ -48,14 +53,20 @@ public final class Marks {
         .anyMatch(vessel -> !vessel.isBasin() && vessel.level() > vessel.bottom());
   }
 
-  private static VesselMarks marks(Outcome.VesselOutcome vessel, Optional<Double> highest) {
+  /** No level is safe above one from which a power loss wets a floor. */
+  private static VesselMarks marks(
+      Outcome.VesselOutcome vessel, Optional<Double> highest, VesselMarks.PowerLoss powerLoss) {
     return new VesselMarks(
         vessel.id(),
         vessel.bottom(),
         vessel.rim(),
         vessel.levelBefore(),
         vessel.levelAfter(),
-        highest.map(OptionalDouble::of).orElseGet(OptionalDouble::empty));
+        highest
+            .filter(level -> powerLoss != VesselMarks.PowerLoss.WETS_A_FLOOR)
+            .map(OptionalDouble::of)
+            .orElseGet(OptionalDouble::empty),
+        powerLoss);
   }
 
   private static Optional<Outcome> outcome(FailureResult result) {

@@ -1,5 +1,6 @@
 package dryfloor.analysis.rehearsal;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Something that is otherwise than drawn and may explain measured levels. Ids of the drawing. */
@@ -32,8 +33,24 @@ public sealed interface Cause {
   /**
    * How well a cause explains what was measured.
    *
-   * @param misfit root mean square of what is left of the differences (m); none where there is no
-   *     answer with this cause
+   * @param misfit none where there is no answer with this cause
    */
-  record Ranked(Cause cause, Optional<Double> misfit) {}
+  record Ranked(Cause cause, Optional<Misfit> misfit) {}
+
+  /**
+   * What is left of the differences with a cause, over all readings but those of vessels that are
+   * dry on site and in the answer too.
+   *
+   * @param average (m)
+   * @param most (m)
+   */
+  record Misfit(double average, double most) {
+
+    /** Of what each reading is off by (m), whichever way. */
+    static Misfit of(List<Double> off) {
+      return new Misfit(
+          off.stream().mapToDouble(Double::doubleValue).average().orElse(0),
+          off.stream().mapToDouble(Double::doubleValue).max().orElse(0));
+    }
+  }
 }

@@ -49,7 +49,9 @@ public final class LikelyCauses {
     return causes.candidates().stream()
         .map(cause -> new Cause.Ranked(cause, causes.misfit(cause)))
         .sorted(
-            Comparator.comparingDouble(ranked -> ranked.misfit().orElse(Double.POSITIVE_INFINITY)))
+            Comparator.comparingDouble(
+                (Cause.Ranked ranked) ->
+                    ranked.misfit().map(Cause.Misfit::average).orElse(Double.POSITIVE_INFINITY)))
         .toList();
   }
 
@@ -85,7 +87,7 @@ public final class LikelyCauses {
     return all;
   }
 
-  private Optional<Double> misfit(Cause cause) {
+  private Optional<Cause.Misfit> misfit(Cause cause) {
     try {
       return switch (Sweep.together(installation(cause), failures(cause))) {
         case FailureResult.Answered answered -> Optional.of(misfit(answered.outcome()));
@@ -97,18 +99,30 @@ public final class LikelyCauses {
     }
   }
 
-  private double misfit(Outcome outcome) {
-    List<Double> left = new ArrayList<>();
+  private Cause.Misfit misfit(Outcome outcome) {
+    List<Double> off = new ArrayList<>();
     for (MeasuredLevel level : measured) {
       Outcome.VesselOutcome computed =
           outcome.vessels().stream()
               .filter(vessel -> vessel.id().equals(level.vessel()))
               .findFirst()
               .orElseThrow();
-      left.add(computed.levelAfter() - level.level());
-      level.before().ifPresent(before -> left.add(computed.levelBefore() - before));
+      reading(computed, computed.levelAfter(), level.level()).ifPresent(off::add);
+      level
+          .before()
+          .ifPresent(
+              before -> reading(computed, computed.levelBefore(), before).ifPresent(off::add));
     }
-    return Math.sqrt(left.stream().mapToDouble(off -> off * off).average().orElseThrow());
+    return Cause.Misfit.of(off);
+  }
+
+  /** By how much a reading is off (m); nothing where both are dry, which any cause explains. */
+  private static Optional<Double> reading(
+      Outcome.VesselOutcome vessel, double computed, double measured) {
+    double dry = vessel.bottom() + Rehearsal.DRY;
+    return computed < dry && measured < dry
+        ? Optional.empty()
+        : Optional.of(Math.abs(computed - measured));
   }
 
   private List<Failure> failures(Cause cause) {

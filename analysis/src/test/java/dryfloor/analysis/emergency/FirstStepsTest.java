@@ -3,6 +3,8 @@ package dryfloor.analysis.emergency;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.failure.FailureCatalogue;
+import dryfloor.analysis.installation.Shipped;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Sweep;
@@ -39,7 +41,34 @@ class FirstStepsTest {
     assertThat(steps(List.of(new Failure.BuildingLosesPower()))).isEmpty();
   }
 
+  @Test
+  void whereAllThatRunsOverComesFromASupplyThatAloneIsShut() throws BaselineProblem {
+    // The return pump of the racks only keeps the water going round: without it the racks run down
+    // into the sump that runs over.
+    assertThat(rackRoom("stuck-open.top-off-valve"))
+        .containsExactly(new FirstStep.ShutSupply("house-purified"));
+    assertThat(rackRoom("supply-does-not-shut.house-purified"))
+        .containsExactly(new FirstStep.ShutSupply("house-purified"));
+  }
+
+  @Test
+  void aSeamThatASupplyKeepsRunningIsCutOffFromTheSupplyFirst() throws BaselineProblem {
+    List<FirstStep> steps = rackRoom("seam-leaks.rack-a-upper");
+    assertThat(steps.getFirst()).isEqualTo(new FirstStep.ShutSupply("house-purified"));
+    assertThat(steps).anyMatch(FirstStep.SwitchOff.class::isInstance);
+  }
+
+  private static List<FirstStep> rackRoom(String failure) throws BaselineProblem {
+    Installation rooms = Shipped.named("research-rack-room/as-drawn");
+    return steps(rooms, List.of(FailureCatalogue.find(rooms, failure).orElseThrow()));
+  }
+
   private List<FirstStep> steps(List<Failure> failures) throws BaselineProblem {
+    return steps(drawing, failures);
+  }
+
+  private static List<FirstStep> steps(Installation drawing, List<Failure> failures)
+      throws BaselineProblem {
     return switch (Sweep.together(drawing, failures)) {
       case FailureResult.Answered answered -> FirstSteps.of(drawing, answered.outcome());
       case FailureResult.Unanswered unanswered -> throw new AssertionError(unanswered.reason());

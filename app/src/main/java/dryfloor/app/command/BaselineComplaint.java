@@ -33,7 +33,7 @@ final class BaselineComplaint {
     StoryDigest digest = new StoryDigest(wording);
     String story =
         problem.outcome().stream()
-            .flatMap(outcome -> digest.of(outcome.story()).stream())
+            .flatMap(outcome -> digest.of(outcome).stream())
             .map(moment -> "\n    " + moment.time() + "  " + moment.sentence())
             .collect(Collectors.joining());
     return new Finding(

@@ -80,7 +80,7 @@ final class CourseWords {
     return new Report.Course(
         FindingWords.of(wording, answered),
         new StoryDigest(wording)
-            .of(outcome.story()).stream()
+            .of(outcome).stream()
                 .map(moment -> new Report.Moment(moment.time(), moment.sentence()))
                 .toList(),
         outcome.vessels().stream().map(this::level).toList(),

@@ -3,7 +3,6 @@ package dryfloor.app.paper;
 import dryfloor.analysis.emergency.FirstStep;
 import dryfloor.analysis.emergency.FirstSteps;
 import dryfloor.analysis.failure.Failure;
-import dryfloor.analysis.failure.FailureTraits;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.app.report.Answer;
@@ -13,10 +12,10 @@ import dryfloor.app.report.Wording;
 import dryfloor.model.element.Circuit;
 import dryfloor.model.element.Run;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -26,6 +25,9 @@ final class EmergencyWords {
 
   /** So many cases have room on one card. */
   private static final int ROOM = 6;
+
+  /** Words for what can be shut. */
+  private static final List<String> SHUT = List.of("supply", "tap", "valve", "cock", "hydrant");
 
   /** In a cubic metre. */
   private static final double LITRES = 1000;
@@ -99,19 +101,8 @@ final class EmergencyWords {
           "Nothing in the drawing shuts this off. Keep people and electricity away from the water,"
               + " draw the water off to a vessel with room, and call for help.");
     }
-    return new Report.Emergency(FindingWords.of(wording, answered), seen(answered), steps);
-  }
-
-  /** A part may fail unseen, but the water that it lets out on a floor does not stay so. */
-  private String seen(FailureResult.Answered answered) {
-    String sign = FailureTraits.howNoticed(answered.failure(), wording.installation());
-    return FailureTraits.isHidden(answered.failure(), wording.installation())
-        ? answered.outcome().floors().stream()
-            .filter(floor -> floor.firstWet().isPresent())
-            .min(Comparator.comparingDouble(floor -> floor.firstWet().orElseThrow()))
-            .map(floor -> "nothing, until water stands on " + the(floor.id()))
-            .orElse(sign)
-        : sign;
+    return new Report.Emergency(
+        FindingWords.of(wording, answered), FindingWords.seen(wording, answered), steps);
   }
 
   /** What a step brings about that wets a floor by itself: it comes last, and says so. */
@@ -130,7 +121,7 @@ final class EmergencyWords {
   private String sentence(FirstStep step) {
     return switch (step) {
       case FirstStep.ShutSupply supply ->
-          "Shut " + the(supply.supply()) + where(supply.supply()) + ".";
+          "Shut " + supply(supply.supply()) + where(supply.supply()) + ".";
       case FirstStep.SwitchOff off ->
           "Switch off "
               + the(off.circuit())
@@ -146,6 +137,14 @@ final class EmergencyWords {
               + the(siphon.run())
               + " at its top, or lift its outlet out of the water: it runs back as a siphon.";
     };
+  }
+
+  /** "The house purified" is none that can be shut; a tap and a mains are. */
+  private String supply(String id) {
+    String name = the(id);
+    return SHUT.stream().anyMatch(name.toLowerCase(Locale.ROOT)::contains)
+        ? name
+        : name + " supply";
   }
 
   /** All valves in one sentence: on a card there is no room for one each. */

@@ -13,6 +13,7 @@ import dryfloor.app.report.SceneWords;
 import dryfloor.app.report.Sentences;
 import dryfloor.app.report.VerdictSentence;
 import dryfloor.app.report.Wording;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -61,6 +62,19 @@ final class FindingWords {
                     : wording.amounts().time(first) + " until the first floor gets wet")
         .findFirst()
         .orElse("");
+  }
+
+  /** A part may fail unseen, but the water that it lets out on a floor does not stay so. */
+  static String seen(Wording wording, FailureResult result) {
+    String sign = FailureTraits.howNoticed(result.failure(), wording.installation());
+    return FailureTraits.isHidden(result.failure(), wording.installation())
+        ? outcome(result).stream()
+            .flatMap(outcome -> outcome.floors().stream())
+            .filter(floor -> floor.firstWet().isPresent())
+            .min(Comparator.comparingDouble(floor -> floor.firstWet().orElseThrow()))
+            .map(floor -> "nothing, until water stands on " + wording.names().the(floor.id()))
+            .orElse(sign)
+        : sign;
   }
 
   static Optional<Outcome> outcome(FailureResult result) {

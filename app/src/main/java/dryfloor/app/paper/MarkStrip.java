@@ -9,6 +9,7 @@ import java.util.List;
  * @param vessel its name
  * @param sheet which sheet of the vessel this is, as "1 of 2"
  * @param top what the upper end lines up with
+ * @param said of the highest level; may be empty
  * @param length of the strip on this sheet (mm)
  * @param check length of the line by which the print is checked (mm), and what it must be
  */
@@ -16,6 +17,7 @@ public record MarkStrip(
     String vessel,
     String sheet,
     String top,
+    String said,
     double length,
     Check check,
     List<Tick> ticks,

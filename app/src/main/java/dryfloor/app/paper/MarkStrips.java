@@ -12,7 +12,7 @@ import java.util.List;
 final class MarkStrips {
 
   /** Margins, head and check line of a sheet take this much (mm). */
-  private static final double HEAD_AND_FOOT = 72;
+  private static final double HEAD_AND_FOOT = 76;
 
   private static final double MM = 1000;
 
@@ -76,23 +76,39 @@ final class MarkStrips {
 
   private List<Mark> marks(VesselMarks vessel) {
     List<Mark> marks = new ArrayList<>();
-    marks.add(mark("Normal level", vessel, vessel.normal()));
-    marks.add(mark("After a power loss", vessel, vessel.afterPowerLoss()));
+    marks.add(
+        mark(
+            "Normal level",
+            vessel,
+            vessel.normal(),
+            MarkHeights.below(amounts(), vessel, vessel.normal())));
+    marks.add(
+        mark(
+            "After a power loss",
+            vessel,
+            vessel.afterPowerLoss(),
+            MarkHeights.belowAfterPowerLoss(amounts(), vessel)));
     vessel
         .highestSafe()
-        .ifPresent(level -> marks.add(mark("HIGHEST SAFE LEVEL, running", vessel, level)));
+        .ifPresent(
+            level ->
+                marks.add(
+                    mark(
+                        MarkHeights.highest(vessel),
+                        vessel,
+                        level,
+                        MarkHeights.below(amounts(), vessel, level))));
     marks.sort(Comparator.comparingDouble(Mark::depth));
     return marks;
   }
 
-  private Mark mark(String what, VesselMarks vessel, double level) {
-    double depth = Math.max(0, vessel.rim() - level);
+  private Mark mark(String what, VesselMarks vessel, double level, String below) {
     return new Mark(
-        depth * MM,
+        Math.max(0, vessel.rim() - level) * MM,
         what
             + ": "
-            + amounts().level(depth)
-            + " below the rim, "
+            + below
+            + ", "
             + amounts().level(level - vessel.bottom())
             + " above the bottom");
   }
@@ -108,10 +124,24 @@ final class MarkStrips {
         wording.names().label(vessel.vessel()),
         number,
         begins,
+        said(vessel),
         length,
         check(),
         ticks(from, length),
         lines(from, length, marks));
+  }
+
+  /** What the highest level means, or why there is none. */
+  private static String said(VesselMarks vessel) {
+    if (vessel.highestSafe().isEmpty()) {
+      return vessel.powerLoss() == VesselMarks.PowerLoss.WETS_A_FLOOR
+          ? MarkHeights.NONE_IS_SAFE + "."
+          : "";
+    }
+    return "Up to the highest level, running, no single failure wets a floor that wets none today."
+        + (vessel.powerLoss() == VesselMarks.PowerLoss.KEEPS_WHILE_A_FLOOR_GETS_WET
+            ? " A power loss does today."
+            : "");
   }
 
   private String begins(double from, boolean first) {

@@ -17,18 +17,23 @@ final class MarkWords {
     return new Report.Mark(
         wording.names().label(marks.vessel()),
         height(wording, marks, marks.normal()),
-        marks.highestSafe().stream()
-            .mapToObj(level -> height(wording, marks, level))
-            .findFirst()
-            .orElse("–"),
-        height(wording, marks, marks.afterPowerLoss()),
+        marks.powerLoss() == VesselMarks.PowerLoss.WETS_A_FLOOR
+            ? MarkHeights.NONE_IS_SAFE
+            : marks.highestSafe().stream()
+                .mapToObj(level -> height(wording, marks, level) + MarkHeights.doubt(marks))
+                .findFirst()
+                .orElse("–"),
+        wording.amounts().level(marks.afterPowerLoss() - marks.bottom())
+            + " ("
+            + MarkHeights.belowAfterPowerLoss(wording.amounts(), marks)
+            + ")",
         wording.amounts().level(marks.rim() - marks.bottom()));
   }
 
   private static String height(Wording wording, VesselMarks marks, double level) {
     return wording.amounts().level(level - marks.bottom())
         + " ("
-        + wording.amounts().level(Math.max(0, marks.rim() - level))
-        + " below the rim)";
+        + MarkHeights.below(wording.amounts(), marks, level)
+        + ")";
   }
 }

@@ -36,7 +36,7 @@ final class MendWords {
 
   /** Common practice, and what was worked out. */
   String action(Failure failure, Optional<Outcome> outcome) {
-    String practice = FailureNames.remedy(failure);
+    String practice = FailureNames.remedy(failure, wording.installation());
     return found(failure)
         .or(() -> outcome.flatMap(this::size))
         .map(sentence -> practice + ". " + sentence)
@@ -45,7 +45,7 @@ final class MendWords {
 
   /** What was worked out where there is something; common practice where there is not. */
   String forOwner(Failure failure) {
-    String practice = FailureNames.remedy(failure) + " (common practice).";
+    String practice = FailureNames.remedy(failure, wording.installation()) + " (common practice).";
     return found(failure)
         .map(sentence -> mendedBySomething(failure) ? sentence : practice + " " + sentence)
         .orElse(practice);

@@ -3,6 +3,7 @@ package dryfloor.app.paper;
 import dryfloor.analysis.mark.VesselMarks;
 import dryfloor.app.report.JsonBands;
 import dryfloor.app.report.JsonText;
+import java.util.Locale;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -97,6 +98,7 @@ public final class ReportJson {
     into.put("rim_mm", millimetres(mark.rim() - mark.bottom()));
     into.put("normal_mm", millimetres(mark.normal() - mark.bottom()));
     into.put("afterPowerLoss_mm", millimetres(mark.afterPowerLoss() - mark.bottom()));
+    into.put("powerLoss", mark.powerLoss().name().toLowerCase(Locale.ROOT).replace('_', ' '));
     if (mark.highestSafe().isPresent()) {
       into.put("highestSafe_mm", millimetres(mark.highestSafe().getAsDouble() - mark.bottom()));
     }

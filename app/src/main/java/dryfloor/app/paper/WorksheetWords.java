@@ -87,7 +87,7 @@ final class WorksheetWords {
             .orElse(""),
         FindingWords.sentence(wording, line.result()),
         "",
-        FailureTraits.howNoticed(line.result().failure(), wording.installation()),
+        FindingWords.seen(wording, line.result()),
         Sentences.enumerate(line.acted().stream().map(wording.names()::the).toList()),
         mends.action(line.result().failure(), FindingWords.outcome(line.result())));
   }
@@ -98,7 +98,7 @@ final class WorksheetWords {
    */
   private String localEffect(Failure failure, Outcome outcome) {
     List<String> failed = withWhatStandsBehind(FailureTraits.components(failure));
-    List<StoryDigest.Moment> moments = digest.of(outcome.story());
+    List<StoryDigest.Moment> moments = digest.of(outcome);
     List<StoryDigest.Moment> there =
         moments.stream().filter(moment -> concerns(moment.event(), failed)).toList();
     return there.stream()

@@ -29,6 +29,9 @@ public record Amounts(Units units) {
   private static final double LITRE_PER_HOUR = LITRE / 3600;
   private static final double US_GALLON_PER_HOUR = US_GALLON / 3600;
 
+  /** A hyphen is easily overlooked before a figure. */
+  private static final String MINUS = "−";
+
   /** Numbers of more digits than this are grouped. */
   private static final int READ_AT_A_GLANCE = 4;
 
@@ -53,7 +56,7 @@ public record Amounts(Units units) {
     if (Double.parseDouble(text.substring(0, text.indexOf(' '))) == 0) {
       return "±" + text.replace("-", "");
     }
-    return metres > 0 ? "+" + text : text;
+    return metres > 0 ? "+" + text : text.replace("-", MINUS);
   }
 
   /** A change of height (m), with its sign. */
@@ -168,8 +171,9 @@ public record Amounts(Units units) {
     };
   }
 
-  private static String grouped(String text) {
-    int start = text.startsWith("-") ? 1 : 0;
+  private static String grouped(String given) {
+    String text = given.startsWith("-") ? MINUS + given.substring(1) : given;
+    int start = text.startsWith(MINUS) ? 1 : 0;
     int end = start;
     while (end < text.length() && Character.isDigit(text.charAt(end))) {
       end++;
@@ -186,7 +190,7 @@ public record Amounts(Units units) {
 
   private static String signed(String text) {
     boolean zero = text.startsWith("0 ") || text.matches("0\\.0+ .*");
-    return zero || text.startsWith("-") ? text : "+" + text;
+    return zero || text.startsWith(MINUS) ? text : "+" + text;
   }
 
   private static String plainZero(String text) {

@@ -19,8 +19,9 @@ public final class Cautions {
   public static final String STATEMENT =
       "This is an engineering estimate from the drawing and stated assumptions, to be confirmed by"
           + " a wet test on fresh water. It is no certificate, and it is not complete: pipes that"
-          + " burst elsewhere, glass that breaks and people who do the unexpected remain. Local"
-          + " codes and licensed trades decide.";
+          + " burst elsewhere than at a joint or at their lowest point, more failures at once than"
+          + " were asked about and people who do the unexpected remain. Local codes and licensed"
+          + " trades decide.";
 
   private static final double SALTY = 1;
 

@@ -39,13 +39,17 @@ final class Departures {
       }
     }
     List<String> words = new ArrayList<>();
-    goes(floor, drains, " leave through ", "drains").ifPresent(words::add);
-    goes(floor, vessels, " run into ", "vessels").ifPresent(words::add);
+    goes(floor, drains, "leave", " through ", "drains").ifPresent(words::add);
+    goes(floor, vessels, "run", " into ", "vessels").ifPresent(words::add);
     return words.isEmpty() ? Optional.empty() : Optional.of(Sentences.enumerate(words));
   }
 
   private Optional<String> goes(
-      Outcome.FloorOutcome floor, Map<String, Double> places, String how, String several) {
+      Outcome.FloorOutcome floor,
+      Map<String, Double> places,
+      String verb,
+      String way,
+      String several) {
     double all = places.values().stream().mapToDouble(Double::doubleValue).sum();
     if (!wording.amounts().isWorthTelling(all) || all < SHARE_WORTH_TELLING * floor.received()) {
       return Optional.empty();
@@ -56,7 +60,11 @@ final class Departures {
             .findFirst()
             .map(place -> wording.names().the(place.getKey()))
             .orElse(several);
-    return Optional.of(wording.amounts().volume(all) + " of it" + how + where);
+    String volume = wording.amounts().volume(all);
+    return Optional.of(
+        volume.equals(wording.amounts().volume(floor.received()))
+            ? "all of it " + verb + "s" + way + where
+            : volume + " of it " + verb + way + where);
   }
 
   private boolean isDrain(String id) {

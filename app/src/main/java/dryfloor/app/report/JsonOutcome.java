@@ -52,7 +52,7 @@ final class JsonOutcome {
         .dryPumps()
         .forEach(dry -> number(named(pumps.addObject(), dry.pump()), "at_s", dry.time()));
     ledger(outcome.ledger());
-    story(outcome.story());
+    story(outcome);
     ArrayNode notes = node.putArray("notes");
     NoteSentence sentence = new NoteSentence(wording);
     outcome.notes().forEach(note -> notes.add(sentence.of(note)));
@@ -142,10 +142,10 @@ final class JsonOutcome {
     number(node, "imbalance_L", ledger.imbalance() * LITRES);
   }
 
-  private void story(List<StoryEvent> story) {
+  private void story(Outcome outcome) {
     ArrayNode events = node.putArray("story");
-    StorySentence sentence = new StorySentence(wording);
-    for (StoryEvent event : story) {
+    StorySentence sentence = new StorySentence(wording, outcome);
+    for (StoryEvent event : outcome.story()) {
       ObjectNode into = events.addObject();
       number(into, "at_s", event.time());
       into.put("what", event.what().name()).put("subject", event.subject());

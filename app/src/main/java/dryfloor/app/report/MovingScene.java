@@ -19,7 +19,7 @@ public final class MovingScene {
     this.wording = wording;
     this.outcome = outcome;
     this.end = end;
-    this.story = new StoryDigest(wording).of(outcome.story());
+    this.story = new StoryDigest(wording).of(outcome);
   }
 
   /**

@@ -24,9 +24,9 @@ public final class NoteSentence {
       case Note.PrimingInDoubt doubt ->
           "In doubt: no published rule says whether "
               + the(doubt.run())
-              + " fills and draws as a siphon when so much water falls into it. Both cases were"
-              + " worked out; this is the worse"
-              + (doubt.filled() ? " one, in which it does." : " one, in which it does not.");
+              + " fills and draws as a siphon as soon as so much water falls into it, or only once"
+              + " more does. Both cases were worked out; this is the worse one, in which it fills "
+              + (doubt.filled() ? "early." : "late or not at all.");
       case Note.DripInDoubt doubt ->
           "In doubt: if "
               + the(doubt.run())
@@ -62,8 +62,8 @@ public final class NoteSentence {
                       + " has no room for all of them, so up to as much more goes over its rim.");
       case Note.NeverRan idle ->
           start(idle.run())
-              + " never ran in all this time, because nothing calls for it: evaporation is left out."
-              + " Once it runs, its water goes"
+              + " never ran in all this time, because nothing calls for it: evaporation is left"
+              + " out. Once it runs, its water goes"
               + Landing.into(wording, idle.landing())
               + ".";
       case Note.MayFloat floating ->
@@ -93,12 +93,12 @@ public final class NoteSentence {
               + " the main drain further.";
       case Note.FlushesOnAndOn flushing ->
           start(flushing.run())
-              + " fills and takes air again and again. The first dozen times were followed one by one,"
-              + " then what it passes on average.";
+              + " fills and takes air again and again. The first dozen times were followed one by"
+              + " one, then what it passes on average.";
       case Note.DripsWhilePartlyFull drip ->
           start(drip.run())
-              + " drips while it is only partly full. How deep its water runs over a small hole is not"
-              + " known, so five times as much may drip.";
+              + " drips while it is only partly full. How deep its water runs over a small hole is"
+              + " not known, so five times as much may drip.";
     };
   }
 

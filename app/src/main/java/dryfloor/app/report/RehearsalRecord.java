@@ -172,26 +172,51 @@ public final class RehearsalRecord {
     if (rehearsed.causes().isEmpty()) {
       return;
     }
+    CauseWords words = new CauseWords(wording);
+    Cause.Misfit drawn = drawn(rehearsed);
+    lines.paragraph("  ", "As drawn, " + left(drawn, wording) + ".");
+    List<Cause.Ranked> better =
+        rehearsed.causes().stream()
+            .filter(ranked -> !(ranked.cause() instanceof Cause.AsDrawn))
+            .filter(ranked -> average(ranked) < drawn.average())
+            .limit(TOLD)
+            .toList();
+    if (better.isEmpty()) {
+      lines.paragraph("  ", "Nothing that was tried explains it better than the drawing as it is.");
+      return;
+    }
     lines.paragraph(
         "  ",
         "What would explain it, the best fit first. A good fit is no proof: several causes look"
             + " alike, and the real one may not be here.");
-    CauseWords words = new CauseWords(wording);
-    rehearsed.causes().stream()
-        .limit(TOLD)
-        .forEach(
-            ranked ->
-                ranked
-                    .misfit()
-                    .ifPresent(
-                        misfit ->
-                            lines.paragraph(
-                                "    ",
-                                "      ",
-                                words.of(ranked.cause())
-                                    + ": "
-                                    + wording.amounts().level(misfit)
-                                    + " are left unexplained")));
+    for (Cause.Ranked ranked : better) {
+      ranked
+          .misfit()
+          .ifPresent(
+              misfit ->
+                  lines.paragraph(
+                      "    ", "      ", words.of(ranked.cause()) + ": " + left(misfit, wording)));
+    }
+  }
+
+  private static double average(Cause.Ranked ranked) {
+    return ranked.misfit().map(Cause.Misfit::average).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The drawing as it is has an answer: nothing else is rehearsed. */
+  private static Cause.Misfit drawn(Rehearsed rehearsed) {
+    return rehearsed.causes().stream()
+        .filter(ranked -> ranked.cause() instanceof Cause.AsDrawn)
+        .flatMap(ranked -> ranked.misfit().stream())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String left(Cause.Misfit misfit, Wording wording) {
+    return "on average "
+        + wording.amounts().level(misfit.average())
+        + " are left unexplained, at most "
+        + wording.amounts().level(misfit.most());
   }
 
   /** For keeping. */
@@ -211,7 +236,13 @@ public final class RehearsalRecord {
       ArrayNode causes = into.putArray("causes");
       for (Cause.Ranked ranked : rehearsed.causes()) {
         ObjectNode cause = causes.addObject().put("cause", words.of(ranked.cause()));
-        ranked.misfit().ifPresent(misfit -> cause.put("unexplained_mm", tenths(misfit)));
+        ranked
+            .misfit()
+            .ifPresent(
+                misfit ->
+                    cause
+                        .put("unexplainedOnAverage_mm", tenths(misfit.average()))
+                        .put("unexplainedAtMost_mm", tenths(misfit.most())));
       }
     }
     root.put("statement", Cautions.STATEMENT);

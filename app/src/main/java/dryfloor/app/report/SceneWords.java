@@ -152,8 +152,7 @@ public final class SceneWords {
     if (level - vessel.bottom() < SHOWS && Math.abs(change) < SHOWS) {
       return "";
     }
-    String moved =
-        Math.abs(change) < SHOWS ? "no change" : amounts.levelChange(change).replace("-", "−");
+    String moved = Math.abs(change) < SHOWS ? "no change" : amounts.levelChange(change);
     return moved + belowRim(vessel.rim() - level);
   }
 
@@ -169,10 +168,7 @@ public final class SceneWords {
 
   private String finalNote(Outcome.VesselOutcome vessel) {
     double gained = vessel.volumeAfter() - vessel.volumeBefore();
-    String change =
-        !amounts.isWorthTelling(gained)
-            ? "no change"
-            : amounts.volumeChange(gained).replace("-", "−");
+    String change = !amounts.isWorthTelling(gained) ? "no change" : amounts.volumeChange(gained);
     double left = vessel.rim() - vessel.levelAfter();
     if (!amounts.isWorthTelling(vessel.volumeAfter())) {
       return amounts.isWorthTelling(gained) ? change + ", empty" : "";
@@ -233,11 +229,9 @@ public final class SceneWords {
 
   private List<Scene.Moment> story() {
     StoryDigest digest = new StoryDigest(wording);
-    List<StoryDigest.Moment> all = digest.of(outcome.story());
+    List<StoryDigest.Moment> all = digest.of(outcome);
     List<StoryDigest.Moment> told =
-        all.size() <= ROOM
-            ? all
-            : digest.of(outcome.story().stream().filter(PictureStory::isTold).toList());
+        all.size() <= ROOM ? all : digest.of(outcome, PictureStory::isTold);
     return told.stream().map(moment -> new Scene.Moment(moment.time(), moment.sentence())).toList();
   }
 

@@ -1,5 +1,6 @@
 package dryfloor.app.report;
 
+import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.StoryEvent;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -7,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** The story as it is told: what happens over and over is told twice, and how often it goes on. */
@@ -34,12 +36,12 @@ public final class StoryDigest {
   /** What comes sooner than this (s) happens at the same time. */
   private static final double NEXT = 0.5;
 
-  private final StorySentence sentence;
+  private final Wording wording;
   private final Amounts amounts;
 
   /** Stories about this installation. */
   public StoryDigest(Wording wording) {
-    this.sentence = new StorySentence(wording);
+    this.wording = wording;
     this.amounts = wording.amounts();
   }
 
@@ -60,7 +62,17 @@ public final class StoryDigest {
   }
 
   /** The moments worth telling, in order. */
-  public List<Moment> of(List<StoryEvent> story) {
+  public List<Moment> of(Outcome outcome) {
+    return of(outcome, event -> true);
+  }
+
+  /** The same of some events only. */
+  List<Moment> of(Outcome outcome, Predicate<StoryEvent> told) {
+    return moments(
+        outcome.story().stream().filter(told).toList(), new StorySentence(wording, outcome));
+  }
+
+  private List<Moment> moments(List<StoryEvent> story, StorySentence sentence) {
     Map<Kind, List<StoryEvent>> alike = story.stream().collect(Collectors.groupingBy(Kind::of));
     Map<Kind, Integer> told = new HashMap<>();
     List<Told> moments = new ArrayList<>();

@@ -16,7 +16,7 @@ final class StorySection {
     if (outcome.story().isEmpty()) {
       lines.add("  Nothing that shows.");
     }
-    List<StoryDigest.Moment> moments = new StoryDigest(wording).of(outcome.story());
+    List<StoryDigest.Moment> moments = new StoryDigest(wording).of(outcome);
     int width =
         moments.stream().mapToInt(moment -> moment.time().length() + 1).reduce(LEAST, Math::max);
     for (StoryDigest.Moment moment : moments) {

@@ -2,6 +2,7 @@ package dryfloor.app.report;
 
 import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.outcome.StoryEvent;
 import dryfloor.model.element.Control;
 
@@ -9,10 +10,12 @@ import dryfloor.model.element.Control;
 public final class StorySentence {
 
   private final Wording wording;
+  private final Circulating circulating;
 
-  /** Sentences about this installation. */
-  public StorySentence(Wording wording) {
+  /** Sentences about what this installation does in an outcome. */
+  public StorySentence(Wording wording, Outcome outcome) {
     this.wording = wording;
+    this.circulating = Circulating.in(outcome);
   }
 
   /** The sentence, without its time. */
@@ -153,9 +156,17 @@ public final class StorySentence {
   }
 
   private String inAll(StoryEvent event) {
-    return event.volume().isPresent()
-        ? ": " + wording.amounts().volume(event.volume().getAsDouble()) + " in all"
-        : "";
+    return event.volume().stream()
+        .mapToObj(volume -> ": " + inAll(volume, event.time()))
+        .findFirst()
+        .orElse("");
+  }
+
+  private String inAll(double volume, double since) {
+    return circulating.goesRound(volume, since)
+        ? wording.amounts().flow(circulating.rate(volume, since))
+            + " on average, the same water again and again"
+        : wording.amounts().volume(volume) + " in all";
   }
 
   private String allTold(StoryEvent event) {

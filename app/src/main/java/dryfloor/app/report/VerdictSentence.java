@@ -130,18 +130,29 @@ public final class VerdictSentence {
     return margin.vessel().stream()
         .map(
             vessel ->
-                wording.names().theAtStart(vessel)
-                    + " comes closest: "
-                    + amounts().level(margin.freeboard())
-                    + " below its rim "
-                    + (margin.time() < AT_ONCE
-                        ? "from the beginning."
-                        : "after " + amounts().time(margin.time()) + ".")
+                closest(margin, vessel)
                     + (margin.freeboard() < TOO_CLOSE
                         ? " That is too close to rely on: no drawing and no building is that exact."
                         : ""))
         .findFirst()
         .orElse("");
+  }
+
+  /** Where no level comes closer to a rim than the one that is closest anyway, that is told. */
+  private String closest(Outcome.Margin margin, String vessel) {
+    String left = amounts().level(margin.freeboard()) + " below ";
+    return margin.time() < AT_ONCE
+        ? "No level comes closer to a rim than that of "
+            + wording.names().the(vessel)
+            + " at the start: "
+            + left
+            + "it."
+        : wording.names().theAtStart(vessel)
+            + " comes closest: "
+            + left
+            + "its rim after "
+            + amounts().time(margin.time())
+            + ".";
   }
 
   private String goesOn(Outcome outcome) {

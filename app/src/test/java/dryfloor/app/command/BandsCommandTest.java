@@ -80,7 +80,7 @@ class BandsCommandTest {
             "2 failures, with 1 value known within limits only: 0 leave a floor wet or without an"
                 + " answer whatever the values, for 1 it hangs on them, 1 leaves every floor dry",
             "level of the sump 257 mm 262 mm 267 mm 1 13 L 21 mm",
-            "WET ● DRY Power lost in the whole 0 L to 13 L -1 mm to 20 mm level of the sump",
+            "WET ● DRY Power lost in the whole 0 L to 13 L −1 mm to 20 mm level of the sump",
             "DRY ● DRY Sump leaks at a seam at the 0 L 12 mm none bottom",
             "13 L on floors where the level of the sump is 267 mm; every floor dry where the level"
                 + " of the sump is 257 mm; as drawn: DRY.",

@@ -39,7 +39,7 @@ class CompareCommandTest {
     assertThat(run("compare", DRAWN, CORRECTED)).isZero();
     assertThat(out.toString())
         .contains("0 worse, 8 better, 41 the same")
-        .containsPattern("WET → ◐ CAUGHT +Return line comes apart at its lowest point +-37 L");
+        .containsPattern("WET → ◐ CAUGHT +Return line comes apart at its lowest point +−37 L");
   }
 
   @Test

@@ -53,7 +53,9 @@ class RehearseCommandTest {
     assertThat(out.toString())
         .containsSubsequence(
             "DIFFERS  Sump: 183 mm below the rim, expected 203 mm (+20 mm in level)",
-            "the sump was filled 20 mm higher than drawn: 0 mm are left unexplained");
+            "As drawn, on average 10 mm are left unexplained, at most 20 mm.",
+            "the sump was filled 20 mm higher than drawn: on average 0 mm are left unexplained, at",
+            "0 mm");
   }
 
   @Test

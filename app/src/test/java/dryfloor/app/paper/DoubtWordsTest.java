@@ -40,7 +40,7 @@ class DoubtWordsTest {
                 "● DRY",
                 "Power lost in the whole building",
                 "0 L to 910 mL",
-                "-1 mm to 21 mm",
+                "−1 mm to 21 mm",
                 "height of the siphon break"));
     assertThat(doubt.values()).hasSize(3).first().asString().startsWith("level of the sump, from");
     assertThat(report.owner().tally())

@@ -48,7 +48,8 @@ class MarkStripPagesTest {
                         marks.afterPowerLoss(),
                         marks.vessel().equals("sump")
                             ? OptionalDouble.of(marks.rim() - 0.0359)
-                            : OptionalDouble.empty()))
+                            : OptionalDouble.empty(),
+                        marks.powerLoss()))
             .toList(),
         List.of());
   }

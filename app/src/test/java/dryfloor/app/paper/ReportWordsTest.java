@@ -131,6 +131,20 @@ class ReportWordsTest {
             emergency ->
                 assertThat(emergency.seen())
                     .isEqualTo("nothing, until water stands on the rack room floor"));
+    assertThat(rooms.worksheet().rows())
+        .filteredOn(row -> row.mode().startsWith("Laboratory drain"))
+        .singleElement()
+        .satisfies(
+            row ->
+                assertThat(row.detection())
+                    .isEqualTo("nothing, until water stands on the rack room floor"));
+    assertThat(rooms.card().cases())
+        .filteredOn(emergency -> emergency.finding().failure().equals("Top-off valve stuck open"))
+        .singleElement()
+        .satisfies(
+            emergency ->
+                assertThat(emergency.steps())
+                    .containsExactly("Shut the house purified supply (Laboratory)."));
   }
 
   @Test

@@ -18,12 +18,12 @@ class AmountsTest {
     "1e-6, under 10 mL, under 0.01 gal",
     "0.000026, 26 mL, under 0.01 gal",
     "0.000572, 570 mL, 0.15 gal",
-    "-0.000563, -560 mL, -0.15 gal",
+    "-0.000563, −560 mL, −0.15 gal",
     "0.00034, 340 mL, 0.09 gal",
     "0.0009999, 1.0 L, 0.26 gal",
     "0.0021, 2.1 L, 0.55 gal",
     "0.034, 34 L, 9.0 gal",
-    "-0.0344, -34 L, -9.1 gal",
+    "-0.0344, −34 L, −9.1 gal",
     "0.037496, 37 L, 9.9 gal",
     "0.094497, 94 L, 25 gal",
     "1.2345, 1235 L, 326 gal"
@@ -37,7 +37,7 @@ class AmountsTest {
   @CsvSource({
     "0, 0 mm, 0 in",
     "0.012, +12 mm, +0.47 in",
-    "-0.191, -191 mm, -7.52 in",
+    "-0.191, −191 mm, −7.52 in",
     "-0.0001, 0 mm, 0 in"
   })
   void changesOfLevelCarryTheirSign(double change, String metric, String us) {

@@ -16,8 +16,9 @@ class NoteSentenceTest {
   static Stream<Arguments> notes() {
     return Stream.of(
         Arguments.of(new Note.SiphonBreakInDoubt("return-break", true), "in which it does."),
-        Arguments.of(new Note.PrimingInDoubt("return", true), "draws as a siphon"),
-        Arguments.of(new Note.PrimingInDoubt("return", false), "in which it does not."),
+        Arguments.of(new Note.PrimingInDoubt("return", true), "in which it fills early."),
+        Arguments.of(
+            new Note.PrimingInDoubt("return", false), "in which it fills late or not at all."),
         Arguments.of(new Note.SiphonBreakInDoubt("return-break", false), "in which it does not."),
         Arguments.of(new Note.DripInDoubt("main-drain", true), "the worse one, in which it drips."),
         Arguments.of(new Note.SiphonBreakTooSmall("return-break"), "taken as closed."),

@@ -63,6 +63,21 @@ class StoryDigestTest {
         .containsExactly("11 s", "3 d", "3 d", "3 d + 1 min 38 s", "3 d 2 h");
   }
 
+  @Test
+  void whatGoesRoundAndRoundIsToldByTheMinute() {
+    // In three days 300 m³ of the 1.1 m³ that there are: 69 L/min, again and again.
+    List<StoryEvent> story =
+        List.of(
+            SampleOutcome.event(0, What.BEGINS_TO_FLOW, "main-drain", "sump", 300),
+            SampleOutcome.event(0, What.BEGINS_TO_FLOW, "tray-drain", "gully", 0.4));
+
+    assertThat(digest(story).stream().map(StoryDigest.Moment::sentence))
+        .containsExactly(
+            "The main drain begins to carry water into the sump: 69 L/min on average, the same"
+                + " water again and again.",
+            "The tray drain begins to carry water into the gully in the cellar: 400 L in all.");
+  }
+
   private static List<StoryEvent> cycles(int count) {
     return IntStream.range(0, count)
         .boxed()
@@ -75,6 +90,7 @@ class StoryDigestTest {
   }
 
   private static List<StoryDigest.Moment> digest(List<StoryEvent> story) {
-    return new StoryDigest(Wording.of(SampleInstallation.get(), Units.METRIC)).of(story);
+    return new StoryDigest(Wording.of(SampleInstallation.get(), Units.METRIC))
+        .of(SampleOutcome.telling(story));
   }
 }

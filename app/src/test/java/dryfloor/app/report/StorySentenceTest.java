@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class StorySentenceTest {
 
   private final StorySentence sentence =
-      new StorySentence(Wording.of(SampleInstallation.get(), Units.METRIC));
+      new StorySentence(Wording.of(SampleInstallation.get(), Units.METRIC), SampleOutcome.wet());
 
   @ParameterizedTest
   @EnumSource

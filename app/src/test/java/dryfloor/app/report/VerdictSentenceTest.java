@@ -49,6 +49,14 @@ class VerdictSentenceTest {
   }
 
   @Test
+  void whereNoLevelRisesToARimTheOneThatIsClosestAnywayIsTold() {
+    assertThat(say(SampleOutcome.calm(), Units.METRIC))
+        .isEqualTo(
+            "DRY: nothing leaves its vessel. No level comes closer to a rim than that of the"
+                + " display at the start: 43 mm below it.");
+  }
+
+  @Test
   void aFloorThatItsWaterHasLeftAgainNamesTheDrain() {
     assertThat(say(SampleOutcome.floorWith(0.034, 0.003, 0.002, 0.031), Units.METRIC))
         .isEqualTo(
@@ -60,7 +68,7 @@ class VerdictSentenceTest {
   void aFloorThatDriesAgainNamesTheDrainInPlaceOfADepth() {
     assertThat(say(SampleOutcome.floorWith(0.034, 0, 0, 0.034), Units.METRIC))
         .startsWith(
-            "WET: 34 L run over the plant room floor (34 L of it leave through the gully in the"
+            "WET: 34 L run over the plant room floor (all of it leaves through the gully in the"
                 + " cellar)");
   }
 

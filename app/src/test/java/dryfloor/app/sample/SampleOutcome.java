@@ -144,6 +144,48 @@ public final class SampleOutcome {
         NO_LINE);
   }
 
+  /** No level comes closer to its rim than the display always is. */
+  public static Outcome calm() {
+    Outcome dry = dry();
+    return new Outcome(
+        dry.verdict(),
+        dry.ending(),
+        new Outcome.Margin(Optional.of("display"), 0.043, 0),
+        dry.vessels(),
+        dry.floors(),
+        dry.beyond(),
+        dry.drained(),
+        dry.supplied(),
+        dry.firstSpill(),
+        dry.firstWetFloor(),
+        dry.dryPumps(),
+        dry.ledger(),
+        dry.story(),
+        dry.notes(),
+        dry.trajectory());
+  }
+
+  /** The same water with another story. */
+  public static Outcome telling(List<StoryEvent> story) {
+    Outcome wet = wet();
+    return new Outcome(
+        wet.verdict(),
+        wet.ending(),
+        wet.margin(),
+        wet.vessels(),
+        wet.floors(),
+        wet.beyond(),
+        wet.drained(),
+        wet.supplied(),
+        wet.firstSpill(),
+        wet.firstWetFloor(),
+        wet.dryPumps(),
+        wet.ledger(),
+        story,
+        wet.notes(),
+        wet.trajectory());
+  }
+
   /** A supply that nobody shuts off. */
   public static Outcome endless() {
     return ending(wet(), new Ending.Continues(300, 12e-3 / 3600));

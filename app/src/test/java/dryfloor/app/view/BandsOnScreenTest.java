@@ -40,7 +40,7 @@ class BandsOnScreenTest {
           "it is looked at", () -> screen.scene().lookup("#band-looked-at") != null);
       assertThat(HeadlessScreen.onScreen(screen.find("band-looked-at", Label.class)::getText))
           .isEqualTo(
-              "At worst \u25b2 WET, at best \u25cf DRY. On floors: 0 L to 910 mL. Margin: -1 mm to"
+              "At worst \u25b2 WET, at best \u25cf DRY. On floors: 0 L to 910 mL. Margin: −1 mm to"
                   + " 21 mm. Matters most: height of the siphon break.");
       Screenshots.take(screen.scene(), "bands-light");
     }

@@ -75,7 +75,9 @@ final class VesselCheck {
           vessel.id(),
           "level",
           "the water stands " + length(vessel.level() - vessel.rim()) + " above the rim",
-          "a level of at most " + length(vessel.shape().height()) + " above the inside bottom");
+          "give a level of at most "
+              + length(vessel.shape().height())
+              + " above the inside bottom");
     }
     if (exceeds(vessel.bottom(), vessel.level())) {
       findings.error(

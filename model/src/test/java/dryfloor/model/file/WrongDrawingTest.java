@@ -29,7 +29,8 @@ class WrongDrawingTest {
   @Test
   void cornersAroundATownAreTold() {
     Rejection.of(
-            "{ \"box\": { \"length\": \"1800 mm\", \"width\": \"700 mm\", \"height\": \"650 mm\" } }",
+            "{ \"box\": { \"length\": \"1800 mm\", \"width\": \"700 mm\", \"height\": \"650 mm\" }"
+                + " }",
             "{ \"outline\": { \"corners\": [[\"0 m\", \"0 m\"], [\"900 m\", \"0 m\"],"
                 + " [\"900 m\", \"900 m\"]], \"height\": \"650 mm\" } }")
         .says(
@@ -84,10 +85,12 @@ class WrongDrawingTest {
   void aRunFromAnOpeningToItselfIsTold() {
     Rejection.of(
             "\"to\": { \"vessel\": \"sump\", \"at\": \"200 mm\", \"opening\": \"free\" }",
-            "\"to\": { \"vessel\": \"overflow-box\", \"at\": \"430 mm\", \"opening\": \"standpipe\" }")
+            "\"to\": { \"vessel\": \"overflow-box\", \"at\": \"430 mm\", \"opening\": \"standpipe\""
+                + " }")
         .isOnly(
             "runs[0].to",
-            "{ \"vessel\": \"overflow-box\", \"at\": \"430 mm\", \"opening\": \"standpipe\" },\n      \"duty\"",
+            "{ \"vessel\": \"overflow-box\", \"at\": \"430 mm\", \"opening\": \"standpipe\" },\n"
+                + "      \"duty\"",
             "both ends of the run are the same opening",
             "from one place to another");
   }
@@ -142,7 +145,7 @@ class WrongDrawingTest {
             "vessels[0].level",
             "\"680 mm\"",
             "the water stands 30 mm above the rim",
-            "a level of at most 650 mm above the inside bottom");
+            "give a level of at most 650 mm above the inside bottom");
   }
 
   @Test
@@ -244,7 +247,8 @@ class WrongDrawingTest {
                 "\"elevation\": \"0.9 m above cellar\", \"standsIn\": \"tray\"",
                 "\"elevation\": \"0.9 m above cellar\"")
             .replace(
-                "\"fittings\": { \"elbow90\": 3, \"sharpEntrance\": 1, \"exit\": 1 },\n      \"standsIn\": \"plant-room\",",
+                "\"fittings\": { \"elbow90\": 3, \"sharpEntrance\": 1, \"exit\": 1 },\n"
+                    + "      \"standsIn\": \"plant-room\",",
                 "");
     Rejection.ofText(text)
         .isOnly(
@@ -270,7 +274,8 @@ class WrongDrawingTest {
   void aTableWithAWrongUnitIsToldOnce() {
     Rejection.of(
             "{ \"cylinder\": { \"diameter\": \"300 mm\", \"height\": \"600 mm\" } }",
-            "{ \"table\": { \"rimLength\": \"1 m\", \"points\": [[\"0 mm\", \"0 L\"], [\"600 mm\", \"42 kg\"]] } }")
+            "{ \"table\": { \"rimLength\": \"1 m\", \"points\": [[\"0 mm\", \"0 L\"], [\"600 mm\","
+                + " \"42 kg\"]] } }")
         .isOnly(
             "vessels[4].shape.table.points[1][1]",
             "\"42 kg\"",
@@ -282,7 +287,8 @@ class WrongDrawingTest {
   void aTableThatDoesNotRiseIsTold() {
     Rejection.of(
             "{ \"cylinder\": { \"diameter\": \"300 mm\", \"height\": \"600 mm\" } }",
-            "{ \"table\": { \"rimLength\": \"1 m\", \"points\": [[\"0 mm\", \"0 L\"], [\"600 mm\", \"42 L\"], [\"600 mm\", \"43 L\"]] } }")
+            "{ \"table\": { \"rimLength\": \"1 m\", \"points\": [[\"0 mm\", \"0 L\"], [\"600 mm\","
+                + " \"42 L\"], [\"600 mm\", \"43 L\"]] } }")
         .says(
             "vessels[4].shape.table.points",
             "[[\"0 mm\", \"0 L\"]",
@@ -294,7 +300,8 @@ class WrongDrawingTest {
   void cornersWhoseSidesCrossAreTold() {
     Rejection.of(
             "{ \"cylinder\": { \"diameter\": \"300 mm\", \"height\": \"600 mm\" } }",
-            "{ \"outline\": { \"height\": \"600 mm\", \"corners\": [[\"0 m\", \"0 m\"], [\"1 m\", \"1 m\"], [\"1 m\", \"0 m\"], [\"0 m\", \"2 m\"]] } }")
+            "{ \"outline\": { \"height\": \"600 mm\", \"corners\": [[\"0 m\", \"0 m\"], [\"1 m\","
+                + " \"1 m\"], [\"1 m\", \"0 m\"], [\"0 m\", \"2 m\"]] } }")
         .says(
             "vessels[4].shape.outline.corners",
             "[[\"0 m\", \"0 m\"]",
