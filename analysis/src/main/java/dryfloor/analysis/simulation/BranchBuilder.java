@@ -210,7 +210,7 @@ final class BranchBuilder {
   /**
    * Water from an end over the crest into the air beyond it. A leg there that is full to the crest
    * and can't carry more stands against it; one that fills does so only once it is full, which ends
-   * its filling.
+   * its filling. A pump on the second side has only that air before it and holds nothing back.
    */
   private PipeBranch overCrest(int i, PipeMode mode, int side) {
     Pipe pipe = network.pipes().get(i);
@@ -225,7 +225,7 @@ final class BranchBuilder {
         mode.legs[far] == PipeMode.Leg.MOVING || mode.legs[far] == PipeMode.Leg.AT_REST
             ? new BranchEnd.AtPlace(pipe.leg(far).column(), pipe.crest())
             : new BranchEnd.AtHead(pipe.crest()),
-        laws[i].leg(side),
+        side == 0 ? laws[i].leg(0) : laws[i].legDry(1),
         towardsCrest(side),
         laws[i].floats(side),
         inlet(i, mode, side),
