@@ -168,7 +168,7 @@ class ReportWordsTest {
               assertThat(emergency.steps().getFirst())
                   .startsWith("Switch off the plant room sockets at the breaker, with dry hands");
               assertThat(emergency.finding().time())
-                  .isEqualTo("1 min 2 s until the first floor gets wet");
+                  .isEqualTo("1 min 3 s until the first floor gets wet");
             });
   }
 
