@@ -45,6 +45,14 @@ public sealed interface Decider {
    */
   record PumpIdle(String pump, boolean sucksAir) implements Decider {}
 
+  /**
+   * An emergency drain that is dry today carries water when all is well: it would be no spare any
+   * more.
+   *
+   * @param run id
+   */
+  record EmergencyDrainRuns(String run) implements Decider {}
+
   /** It can't be drawn like that. */
   record NotDrawable(String reason) implements Decider {}
 

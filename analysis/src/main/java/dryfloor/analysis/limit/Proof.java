@@ -62,7 +62,7 @@ final class Proof {
         !(change instanceof SingleChange.Moved moved)
             || Trial.filledUpAgain(choices, moved.property(), moved.value(), today.normal(), normal)
                 .isEmpty();
-    return stays && Trial.pumpIdle(today.normal(), normal).isEmpty();
+    return stays && Trial.offDuty(today.normal(), normal).isEmpty();
   }
 
   private Optional<SweepResult> run(Inquiry inquiry, Outcome normal) {

@@ -71,7 +71,7 @@ final class Trial {
       Inquiry inquiry = Inquiry.of(drawing, cancelled);
       return new Trial(
           Optional.of(inquiry),
-          pumpIdle(today.normal(), inquiry.normal())
+          offDuty(today.normal(), inquiry.normal())
               .or(() -> filledUpAgain(choices, property, value, today.normal(), inquiry.normal())),
           asked(drawing),
           today,
@@ -94,19 +94,35 @@ final class Trial {
         : Optional.empty();
   }
 
-  /** The first pump that moves no water when all is well, though it does today. */
-  static Optional<Decider> pumpIdle(Outcome today, Outcome normal) {
-    Set<String> before = idle(today).map(Note.IdlePump::pump).collect(Collectors.toSet());
-    return idle(normal)
-        .filter(idle -> !before.contains(idle.pump()))
-        .<Decider>map(idle -> new Decider.PumpIdle(idle.pump(), idle.sucksAir()))
+  /**
+   * The first pump that moves no water when all is well, though it does today, or the first
+   * emergency drain that carries some, though it is dry today.
+   */
+  static Optional<Decider> offDuty(Outcome today, Outcome normal) {
+    Set<String> before = offDuty(today).map(OffDuty::id).collect(Collectors.toSet());
+    return offDuty(normal)
+        .filter(part -> !before.contains(part.id()))
+        .map(OffDuty::decider)
         .findFirst();
   }
 
-  private static Stream<Note.IdlePump> idle(Outcome normal) {
-    return normal.notes().stream()
-        .filter(Note.IdlePump.class::isInstance)
-        .map(Note.IdlePump.class::cast);
+  /** What does not do its duty when all is well, and how that is told. */
+  private record OffDuty(String id, Decider decider) {}
+
+  private static Stream<OffDuty> offDuty(Outcome normal) {
+    Stream<OffDuty> pumps =
+        normal.notes().stream()
+            .filter(Note.IdlePump.class::isInstance)
+            .map(Note.IdlePump.class::cast)
+            .map(
+                idle ->
+                    new OffDuty(idle.pump(), new Decider.PumpIdle(idle.pump(), idle.sucksAir())));
+    Stream<OffDuty> drains =
+        normal.notes().stream()
+            .filter(Note.EmergencyDrainRuns.class::isInstance)
+            .map(Note.EmergencyDrainRuns.class::cast)
+            .map(drain -> new OffDuty(drain.run(), new Decider.EmergencyDrainRuns(drain.run())));
+    return Stream.concat(pumps, drains);
   }
 
   private static List<Failure> asked(Installation drawing) {

@@ -245,6 +245,25 @@ class LimitsByHandTest {
         .isCloseTo(0.2, within(0.005));
   }
 
+  /**
+   * The main drain's lip lies at 600 mm, that of the emergency drain at 630 mm. As deep as the
+   * water runs over the first, so far below the second it must stay, or the spare carries what it
+   * should be there for.
+   */
+  @Test
+  void aMainDrainAsHighAsItsSpareIsNoMainDrain() throws BaselineProblem {
+    Installation house = OnlyWith.failures(EverythingHouse.asDrawn(), POWER_LOST::equals);
+    Outcome normal = Inquiry.of(house, Progress.NONE::cancelled).normal();
+    double bottom = WaterAssert.vessel(normal, "display").bottom();
+    double over = WaterAssert.vessel(normal, "display").levelAfter() - bottom - 0.6;
+
+    LimitAnswer.Found found = limit(house, new Property.StandpipeLip("drain", Failure.End.FIRST));
+
+    SafeRange range = found.today().orElseThrow();
+    assertThat(range.above()).isEqualTo(new Decider.EmergencyDrainRuns("emergency"));
+    assertThat(range.to() - bottom).isCloseTo(0.63 - over, within(0.002));
+  }
+
   /** The sump of {@link TwoTanks} runs below the 300 mm it is filled to; above, an inlet is dry. */
   @Test
   void anInletAboveTheWaterIsNoInlet() throws BaselineProblem {

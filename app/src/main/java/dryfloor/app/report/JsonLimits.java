@@ -99,6 +99,8 @@ final class JsonLimits {
           number(into.put("kind", "FILLED_UP_AGAIN"), "settled", scale, filled.settled());
       case Decider.PumpIdle idle ->
           into.put("kind", "PUMP_IDLE").put("pump", idle.pump()).put("sucksAir", idle.sucksAir());
+      case Decider.EmergencyDrainRuns spare ->
+          into.put("kind", "EMERGENCY_DRAIN_RUNS").put("run", spare.run());
       case Decider.NotDrawable fault ->
           into.put("kind", "NOT_DRAWABLE").put("reason", fault.reason());
       case Decider.NotLookedAt end -> into.put("kind", "NOT_LOOKED_AT");

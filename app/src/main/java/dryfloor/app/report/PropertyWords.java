@@ -112,6 +112,8 @@ public final class PropertyWords {
           wording.names().the(idle.pump())
               + (idle.sucksAir() ? " sucks air" : " moves no water")
               + " when all is well";
+      case Decider.EmergencyDrainRuns spare ->
+          wording.names().the(spare.run()) + ", an emergency drain, carries water when all is well";
       case Decider.NotDrawable fault ->
           "it can't be drawn so: " + new NoAnswerWords(wording).reason(fault.reason());
       case Decider.NotLookedAt end -> "not looked at further";

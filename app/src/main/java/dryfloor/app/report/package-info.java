@@ -48,8 +48,9 @@
  *     mark           for running levels: where the water stands running, filled to the top
  *     holds[]        from, to, below, above: each end with kind "FLOOR_WET", "WATER_LOST",
  *                    "SALINITY_OUT", "NO_ANSWER", "NOT_SOUND", "NOT_DRAWABLE", "FILLED_UP_AGAIN",
- *                    "PUMP_IDLE" or "NOT_LOOKED_AT", failure (id), vessel (id), share,
- *                    salinity_g_per_kg, reason, settled, pump (id), sucksAir
+ *                    "PUMP_IDLE", "EMERGENCY_DRAIN_RUNS" or "NOT_LOOKED_AT", failure (id),
+ *                    vessel (id), share, salinity_g_per_kg, reason, settled, pump (id), sucksAir,
+ *                    run (id)
  *     mends[]        failure (id) that wets a floor today, ranges[] as in holds
  *     settled        for HELD_BY_OTHERS
  *   remedies[]       what mends a failure that wets a floor today, worst failure first, the least
