@@ -88,7 +88,7 @@ class PapersOnScreenTest {
       Scene scene = screen.window().stage().getScene();
       Keys.press(KeyCode.CONTROL, KeyCode.SHIFT, KeyCode.P);
       FileScreen.waitFor(scene, "papers-choice-begin");
-      fill(scene, "papers-choice-some", "2 L");
+      fill(scene, "papers-choice-some", "3.7 L");
       fill(scene, "papers-choice-much", "1 L");
       screen.click(scene, "papers-choice-begin");
       HeadlessScreen.waitUntil(
@@ -96,7 +96,7 @@ class PapersOnScreenTest {
           () ->
               scene.lookup("#papers-choice-problem") instanceof Label label
                   && label.getText().contains("above the first"));
-      fill(scene, "papers-choice-much", "7 L");
+      fill(scene, "papers-choice-much", "7.3 L");
       HeadlessScreen.onScreen(
           () -> {
             Spinner.class.cast(scene.lookup("#papers-choice-count")).decrement(3);
@@ -111,7 +111,7 @@ class PapersOnScreenTest {
       screen.waitForNotice("papers", "Written to");
     }
 
-    assertThat(Files.readString(papers.resolve("shop.report.html"))).contains("2 L", "7 L");
+    assertThat(Files.readString(papers.resolve("shop.report.html"))).contains("3.7 L", "7.3 L");
     try (PDDocument sheets = Loader.loadPDF(papers.resolve("shop.report.pdf").toFile())) {
       assertThat(sheets.getPage(0).getMediaBox().getWidth()).isEqualTo(8.5f * 72);
     }
