@@ -12,7 +12,7 @@ final class SeverityLines implements ITypeConverter<SeverityScale> {
   @Override
   public SeverityScale convert(String text) {
     List<String> lines = List.of(text.split(",", -1));
-    if (lines.size() != 2) {
+    if (lines.size() != 2 || lines.stream().anyMatch(String::isBlank)) {
       throw new TypeConversionException(
           "'" + text + "' are not two volumes; write them like 10L,100L");
     }

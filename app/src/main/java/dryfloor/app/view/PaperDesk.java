@@ -60,6 +60,7 @@ final class PaperDesk {
               PaperChoiceForm form =
                   new PaperChoiceForm(
                       PaperChoice.usual(units()),
+                      wording(window.drawing()).amounts(),
                       choice -> write(file, choice),
                       window::showDrawing);
               show(form);

@@ -1,9 +1,11 @@
 package dryfloor.app.view.panel;
 
 import dryfloor.app.paper.PaperSize;
+import dryfloor.app.report.Amounts;
 import dryfloor.app.report.SeverityText;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.work.PaperChoice;
+import java.util.Arrays;
 import java.util.function.Consumer;
 import javafx.geometry.HPos;
 import javafx.geometry.Pos;
@@ -37,17 +39,19 @@ public final class PaperChoiceForm extends VBox {
    * A form in place of the drawing.
    *
    * @param usual what is chosen where nothing else is said
+   * @param amounts in the units of the window
    * @param begin takes what is chosen
    */
-  public PaperChoiceForm(PaperChoice usual, Consumer<PaperChoice> begin, Runnable leave) {
+  public PaperChoiceForm(
+      PaperChoice usual, Amounts amounts, Consumer<PaperChoice> begin, Runnable leave) {
     super(12);
     this.begin = begin;
     setAlignment(Pos.CENTER);
     size.getItems().setAll(PaperSize.values());
     size.setConverter(new SizeNames());
     size.setValue(usual.paper());
-    some.setPromptText("10 L");
-    much.setPromptText("100 L");
+    some.setPromptText(amounts.volume(usual.severity().some()));
+    much.setPromptText(amounts.volume(usual.severity().much()));
     GridPane fields = new GridPane(8, 8);
     fields.setAlignment(Pos.CENTER);
     ColumnConstraints names = new ColumnConstraints();
@@ -124,7 +128,10 @@ public final class PaperChoiceForm extends VBox {
 
     @Override
     public PaperSize fromString(String name) {
-      throw new UnsupportedOperationException("sheets are chosen, not typed");
+      return Arrays.stream(PaperSize.values())
+          .filter(size -> toString(size).equals(name))
+          .findFirst()
+          .orElseThrow();
     }
   }
 }
