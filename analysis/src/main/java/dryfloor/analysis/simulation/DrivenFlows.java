@@ -31,10 +31,13 @@ final class DrivenFlows {
   private final State state;
 
   /** Which way each account flows: 1, -1, or 0 where it does not. */
-  private byte[] directions = new byte[0];
+  private final byte[] directions;
 
   /** Which pipes drive water. */
-  private boolean[] drivers = new boolean[0];
+  private final boolean[] drivers;
+
+  /** What parts did when the drivers were looked for. */
+  private int revision = -1;
 
   /** Which pipes carry water that is driven. */
   private final boolean[] driven;
@@ -51,7 +54,9 @@ final class DrivenFlows {
   DrivenFlows(FlowNetwork network, State state) {
     this.network = network;
     this.state = state;
-    driven = new boolean[network.pipes().size()];
+    directions = new byte[network.accounts().size()];
+    drivers = new boolean[network.pipes().size()];
+    driven = new boolean[drivers.length];
     byDriver = new boolean[network.accounts().size()];
     for (int place = 0; place < network.places().size(); place++) {
       arriving.add(new ArrayList<>());
@@ -61,22 +66,27 @@ final class DrivenFlows {
 
   /** Looks at the water that moved in a step of so many seconds (m³ over each account). */
   void look(double h, double[] moved) {
-    byte[] now = new byte[moved.length];
-    for (int a = 0; a < now.length; a++) {
-      now[a] = (byte) (Math.abs(moved[a]) > RUNS * h ? Math.signum(moved[a]) : 0);
-    }
-    boolean[] driversNow = new boolean[driven.length];
-    for (int i = 0; i < driven.length; i++) {
-      driversNow[i] = isDriver(network.pipes().get(i)) && moves(network.pipes().get(i), now);
-    }
-    if (!Arrays.equals(now, directions) || !Arrays.equals(driversNow, drivers)) {
-      directions = now;
-      drivers = driversNow;
+    if (turn(h, moved) || revision != state.board.revision()) {
+      revision = state.board.revision();
+      for (int i = 0; i < driven.length; i++) {
+        drivers[i] = isDriver(network.pipes().get(i)) && moves(network.pipes().get(i));
+      }
       layOut();
       for (int i = 0; i < driven.length; i++) {
-        driven[i] = drivers[i] || (moves(network.pipes().get(i), now) && isFed(i));
+        driven[i] = drivers[i] || (moves(network.pipes().get(i)) && isFed(i));
       }
     }
+  }
+
+  /** Sets which way each account flows; returns whether any does otherwise than before. */
+  private boolean turn(double h, double[] moved) {
+    boolean turned = false;
+    for (int a = 0; a < moved.length; a++) {
+      byte now = (byte) (Math.abs(moved[a]) > RUNS * h ? Math.signum(moved[a]) : 0);
+      turned |= now != directions[a];
+      directions[a] = now;
+    }
+    return turned;
   }
 
   /** Whether what flows through a pipe is driven. */
@@ -84,7 +94,7 @@ final class DrivenFlows {
     return driven[pipe];
   }
 
-  private static boolean moves(Pipe pipe, byte[] directions) {
+  private boolean moves(Pipe pipe) {
     return accounts(pipe).anyMatch(a -> directions[a] != 0);
   }
 

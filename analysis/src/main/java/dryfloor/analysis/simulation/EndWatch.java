@@ -37,6 +37,7 @@ final class EndWatch {
   private final Agenda agenda;
   private final CycleWatch cycles;
   private final Salt salt;
+  private final Place.Kind[] kinds;
 
   /** What comes in from all supplies when all is well (m³/s). */
   private final double usualInflow;
@@ -58,6 +59,7 @@ final class EndWatch {
       Salt salt,
       double usualInflow) {
     this.salt = salt;
+    this.kinds = network.places().stream().map(Place::kind).toArray(Place.Kind[]::new);
     this.usualInflow = usualInflow;
     this.network = network;
     this.state = state;
@@ -238,16 +240,19 @@ final class EndWatch {
 
   private int fastest() {
     int fastest = 0;
-    for (int place = 0; place < field.gains.length; place++) {
-      if (speed(place) > speed(fastest)) {
+    double most = speed(0);
+    for (int place = 1; place < field.gains.length; place++) {
+      double speed = speed(place);
+      if (speed > most) {
         fastest = place;
+        most = speed;
       }
     }
     return fastest;
   }
 
   private double speed(int place) {
-    return switch (network.places().get(place).kind()) {
+    return switch (kinds[place]) {
       case VESSEL, BASIN, FLOOR, COLUMN ->
           Math.abs(field.gains[place]) / Math.max(field.areas[place], 1e-3);
       case DEVICE -> Math.abs(field.gains[place]);

@@ -201,10 +201,10 @@ final class FullPipe {
    */
   private boolean hangsIn(int side, double flow) {
     PipeEnd end = pipe.leg(side).end();
-    return (end.loose() || isWideOpen(side))
-        && Math.min(Math.abs(flow), Math.abs(through.flow)) <= NOTHING
+    return Math.min(Math.abs(flow), Math.abs(through.flow)) <= NOTHING
         && end.elevation() < pipe.crest()
-        && field.head(through.ends[1 - side]) < pipe.crest();
+        && field.head(through.ends[1 - side]) < pipe.crest()
+        && (end.loose() || isWideOpen(side));
   }
 
   /** Whether what hangs in an end would fall out of it if the pipe were full. */

@@ -1,6 +1,7 @@
 package dryfloor.analysis.simulation;
 
 import dryfloor.analysis.network.FlowNetwork;
+import dryfloor.analysis.simulation.Trigger.Due;
 import java.util.List;
 
 /** Takes steps as long as the error of a {@link VolumeStep} allows, cut short where one is due. */
@@ -34,6 +35,9 @@ final class ImplicitStepper implements Stepper {
   private int sameAgain;
 
   private double lastLength;
+
+  /** What of the triggers is due at the end of the step. */
+  private Due due = Due.NOTHING;
 
   private Slopes slopes = new Slopes();
   private Slopes slopesAtEnd = new Slopes();
@@ -79,7 +83,13 @@ final class ImplicitStepper implements Stepper {
     sameAgain = rejected && Math.abs(h - lastLength) < SAME * h ? sameAgain + 1 : 0;
     lastLength = h;
     Step taken =
-        new Step(h, step.moved, step.volumes, within(h), Math.max(next, SMALLEST_STEP * 10));
+        new Step(
+            h,
+            step.moved,
+            step.volumes,
+            within(h),
+            due != Due.NOTHING,
+            Math.max(next, SMALLEST_STEP * 10));
     Slopes swapped = slopes;
     slopes = slopesAtEnd;
     slopesAtEnd = swapped;
@@ -95,20 +105,21 @@ final class ImplicitStepper implements Stepper {
   private double untilDue(double tried, List<Trigger> triggers) {
     double h = tried;
     boolean cut = false;
-    for (int cuts = 0; cuts < MOST_CUTS && h > MOMENT && Trigger.anyEndsStep(triggers); cuts++) {
-      double due = h * shareUntilDue(h, triggers);
-      if (h - due <= MOMENT) {
+    due = Trigger.due(triggers);
+    for (int cuts = 0; cuts < MOST_CUTS && h > MOMENT && due == Due.ENDS_STEP; cuts++) {
+      double moment = h * shareUntilDue(h, triggers);
+      if (h - moment <= MOMENT) {
         tryStep(h);
         break;
       }
-      h = Math.clamp(due, Math.min(h, MOMENT * (1L << falseAlarms)), h);
+      h = Math.clamp(moment, Math.min(h, MOMENT * (1L << falseAlarms)), h);
       while (tryStep(h) > 1 && h > SMALLEST_STEP) {
         h /= 2;
       }
       cut = true;
+      due = Trigger.due(triggers);
     }
-    falseAlarms =
-        cut && !Trigger.anyEndsStep(triggers) ? Math.min(falseAlarms + 1, MOST_FALSE_ALARMS) : 0;
+    falseAlarms = cut && due != Due.ENDS_STEP ? Math.min(falseAlarms + 1, MOST_FALSE_ALARMS) : 0;
     return h;
   }
 
@@ -118,16 +129,16 @@ final class ImplicitStepper implements Stepper {
 
   /** Share of the step after which the first of the triggers that are due became so. */
   private double shareUntilDue(double h, List<Trigger> triggers) {
-    List<Trigger> due = triggers.stream().filter(Trigger::endsStep).toList();
+    List<Trigger> endStep = triggers.stream().filter(Trigger::endsStep).toList();
     Crossing within = within(h);
-    double atEnd = Trigger.least(due);
+    double atEnd = Trigger.least(endStep);
     field.evaluate(state.volumes);
-    double atStart = Trigger.least(due);
+    double atStart = Trigger.least(endStep);
     return Crossing.find(
         share -> {
           within.volumes(share, between);
           field.evaluate(between);
-          return Trigger.least(due);
+          return Trigger.least(endStep);
         },
         Math.max(atStart, 1e-300),
         atEnd,

@@ -51,6 +51,11 @@ final class Recorder {
 
   private final double[] row;
 
+  private final AccountEnds ends;
+
+  /** By account: 1 where it brings water from a supply, -1 where back to one, 0 elsewhere. */
+  private final int[] fromSupply;
+
   /** What has come in from supplies (m³). */
   private double cameInSoFar;
 
@@ -93,6 +98,9 @@ final class Recorder {
     this.flows = flows;
     int accounts = network.accounts().size();
     int places = network.places().size();
+    ends = new AccountEnds(network);
+    fromSupply =
+        network.accounts().stream().mapToInt(account -> fromSupply(network, account)).toArray();
     carried = new double[2][accounts];
     firstTime = new double[accounts];
     Arrays.fill(firstTime, Double.NaN);
@@ -153,6 +161,9 @@ final class Recorder {
   /** Takes down a step that was taken. */
   void take(double start, double h, double[] moved, Crossing within, double[] levelsAtEnd) {
     for (int a = 0; a < moved.length; a++) {
+      if (moved[a] == 0) {
+        continue;
+      }
       double before = carried[direction(moved[a])][a];
       book(a, moved[a]);
       passed[a] += moved[a];
@@ -188,13 +199,16 @@ final class Recorder {
   }
 
   private void book(int a, double moved) {
-    Account account = network.accounts().get(a);
     carried[direction(moved)][a] += Math.abs(moved);
-    cameInSoFar += isSupply(account.from()) ? moved : isSupply(account.to()) ? -moved : 0;
-    received[moved >= 0 ? account.to() : account.from()] += Math.abs(moved);
+    cameInSoFar += fromSupply[a] * moved;
+    received[moved >= 0 ? ends.to[a] : ends.from[a]] += Math.abs(moved);
   }
 
-  private boolean isSupply(int place) {
+  private static int fromSupply(FlowNetwork network, Account account) {
+    return isSupply(network, account.from()) ? 1 : isSupply(network, account.to()) ? -1 : 0;
+  }
+
+  private static boolean isSupply(FlowNetwork network, int place) {
     return network.places().get(place).kind() == Place.Kind.SUPPLY;
   }
 
@@ -204,12 +218,15 @@ final class Recorder {
 
   /** Whether this is the first water to leave by this way for where it should not be. */
   private boolean isFirst(int a, double moved) {
-    Account account = network.accounts().get(a);
-    Place target = network.places().get(moved >= 0 ? account.to() : account.from());
     return Double.isNaN(firstTime[a])
-        && !account.inside()
-        && target.kind() != Place.Kind.COLUMN
-        && carried[direction(moved)][a] > COUNTS;
+        && carried[direction(moved)][a] > COUNTS
+        && leads(network.accounts().get(a), moved);
+  }
+
+  /** Whether water over an account leaves its vessel or run, in the direction in which it moves. */
+  private boolean leads(Account account, double moved) {
+    Place target = network.places().get(moved >= 0 ? account.to() : account.from());
+    return !account.inside() && target.kind() != Place.Kind.COLUMN;
   }
 
   /**

@@ -25,8 +25,14 @@ final class Salt {
   /** Share of a place's water that may be exchanged in a batch. */
   private static final double EXCHANGE = 0.04;
 
+  /** Share exchanged times share by which the volume changed, up to which a batch may go on. */
+  private static final double UNEVEN = 1e-4;
+
   /** Places with less water than this take the salinity of what enters them (m³). */
-  private static final double LITTLE = 0.005;
+  private static final double LITTLE = 0.001;
+
+  /** A place with less water than this has no salinity of its own (m³). */
+  private static final double NO_WATER = 1e-9;
 
   /** Keeps the matrix regular where a place is empty (m³). */
   private static final double LEAST_VOLUME = 1e-12;
@@ -49,17 +55,32 @@ final class Salt {
 
   // The batch: water over each account forwards and backwards, and what there was when it began.
   private final double[][] moved;
+
+  /** The accounts over which water moved in the batch, the first {@link #count} of these. */
+  private final int[] active;
+
+  private int count;
+
+  /** The places with water of their own from or to which water moved in the batch. */
+  private final boolean[] touched;
+
   private final double[] volumes;
   private final double[] salinities;
+
+  /** Water of another salinity that each place got in the batch, and in the step (m³). */
   private final double[] exchanged;
+
+  private final double[] mixed;
   private double greatest;
   private boolean begun;
 
   // Work space of the implicit step.
   private final AccountEnds ends;
-  private final boolean[] touched;
   private final SparseMatrix matrix;
   private final double[] solved;
+  private final double[] after;
+  private final double[] leaving;
+  private final double[] keeps;
 
   /**
    * Carries the salt of these places.
@@ -73,14 +94,19 @@ final class Salt {
     outside = outsideSalinities(network);
     carried = new double[2][accounts];
     moved = new double[2][accounts];
+    active = new int[accounts];
     volumes = new double[places];
     salinities = new double[places];
     exchanged = new double[places];
+    mixed = new double[places];
     ends = new AccountEnds(network);
     touched = new boolean[places];
     matrix = new SparseMatrix(places);
     ends.announceTo(matrix);
     solved = new double[places];
+    after = new double[places];
+    leaving = new double[places];
+    keeps = new double[places];
   }
 
   /** Goes on with the books of another, whose salt has been carried to the last of its water. */
@@ -114,26 +140,59 @@ final class Salt {
    * @param water over each account in the step (m³)
    */
   void carry(double[] before, double[] water) {
+    if (begun) {
+      mix(water);
+      if (isUneven(before)) {
+        finish();
+      }
+    }
     if (!begun) {
       begin(before);
+      mix(water);
     }
     double most = 0;
+    for (int place = 0; place < mixed.length; place++) {
+      exchanged[place] += mixed[place];
+      most = Math.max(most, exchanged[place] / Math.max(volumes[place], LITTLE));
+    }
     for (int a = 0; a < water.length; a++) {
-      if (water[a] != 0) {
-        int direction = water[a] > 0 ? 0 : 1;
-        int source = direction == 0 ? ends.from[a] : ends.to[a];
-        int target = direction == 0 ? ends.to[a] : ends.from[a];
-        moved[direction][a] += Math.abs(water[a]);
-        double contrast = Math.abs(salinities[source] - salinities[target]);
-        if (contrast > SAME && isPool(target)) {
-          exchanged[target] += Math.abs(water[a]) * contrast / greatest;
-          most = Math.max(most, exchanged[target] / Math.max(volumes[target], LITTLE));
-        }
-      }
+      moved[water[a] > 0 ? 0 : 1][a] += Math.abs(water[a]);
     }
     if (most > EXCHANGE) {
       finish();
     }
+  }
+
+  /** Works out what the water of a step brings to each place that has another salinity. */
+  private void mix(double[] water) {
+    Arrays.fill(mixed, 0);
+    for (int a = 0; a < water.length; a++) {
+      if (water[a] != 0) {
+        int source = water[a] > 0 ? ends.from[a] : ends.to[a];
+        int target = water[a] > 0 ? ends.to[a] : ends.from[a];
+        double contrast = Math.abs(salinities[source] - salinities[target]);
+        if (contrast > SAME && isPool(target)) {
+          mixed[target] += Math.abs(water[a]) * contrast / greatest;
+        }
+      }
+    }
+  }
+
+  /**
+   * Whether a place that mixes has filled or emptied since the batch began: what comes to it now
+   * must not be spread over the time when it was fuller or emptier.
+   */
+  private boolean isUneven(double[] now) {
+    for (int place = 0; place < mixed.length; place++) {
+      double mixes = exchanged[place] + mixed[place];
+      if (mixes > 0) {
+        double least = Math.max(Math.min(volumes[place], now[place]), LITTLE);
+        if (mixes * Math.abs(now[place] - volumes[place]) > UNEVEN * least * least) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private void begin(double[] before) {
@@ -145,10 +204,11 @@ final class Salt {
       Arrays.fill(direction, 0);
     }
     for (int place = 0; place < volumes.length; place++) {
-      salinities[place] =
-          !isPool(place)
-              ? outside[place]
-              : volumes[place] > 1e-9 ? salt[place] / volumes[place] : 0;
+      if (!isPool(place)) {
+        salinities[place] = outside[place];
+      } else if (volumes[place] > NO_WATER) {
+        salinities[place] = salt[place] / volumes[place];
+      }
       greatest = Math.max(greatest, salinities[place]);
     }
   }
@@ -163,6 +223,7 @@ final class Salt {
       return;
     }
     begun = false;
+    findActive();
     if (isUniform()) {
       book(masses(greatest));
       return;
@@ -170,20 +231,32 @@ final class Salt {
     takePart(1);
   }
 
+  private void findActive() {
+    count = 0;
+    Arrays.fill(touched, false);
+    for (int a = 0; a < ends.from.length; a++) {
+      if (moved[0][a] > 0 || moved[1][a] > 0) {
+        active[count++] = a;
+        touched[ends.from[a]] = isPool(ends.from[a]);
+        touched[ends.to[a]] = isPool(ends.to[a]);
+      }
+    }
+  }
+
   /** Whether all water that has salt, and all that moved, is of one salinity. */
   private boolean isUniform() {
     for (int place = 0; place < volumes.length; place++) {
-      boolean holds = isPool(place) && volumes[place] > 1e-9;
+      boolean holds = isPool(place) && volumes[place] > NO_WATER;
       if (holds && Math.abs(salinities[place] - greatest) > SAME) {
         return false;
       }
     }
-    for (int a = 0; a < moved[0].length; a++) {
+    for (int i = 0; i < count; i++) {
+      int a = active[i];
       if (gives(ends.from[a], moved[0][a]) || gives(ends.to[a], moved[1][a])) {
         return false;
       }
     }
-    Arrays.fill(salinities, greatest);
     return true;
   }
 
@@ -200,28 +273,27 @@ final class Salt {
     double[][] first = masses(salt, volumes, share / 2);
     double[] saltBetween = salt.clone();
     double[] volumesBetween = volumes.clone();
-    transfer(saltBetween, first, 1);
-    transfer(volumesBetween, moved, share / 2);
+    transfer(saltBetween, first);
+    moveWater(volumesBetween, share / 2);
     double[][] second = masses(saltBetween, volumesBetween, share / 2);
-    transfer(saltBetween, second, 1);
+    transfer(saltBetween, second);
     if (share > SMALLEST_SHARE && difference(whole, saltBetween) > ALLOWED) {
       takePart(share / 2);
       takePart(share / 2);
       return;
     }
-    double[][] total = new double[2][whole[0].length];
     for (int direction = 0; direction < 2; direction++) {
-      for (int a = 0; a < total[direction].length; a++) {
-        total[direction][a] =
-            2 * (first[direction][a] + second[direction][a]) - whole[direction][a];
+      for (int i = 0; i < count; i++) {
+        whole[direction][i] =
+            2 * (first[direction][i] + second[direction][i]) - whole[direction][i];
       }
     }
-    transfer(volumes, moved, share);
+    moveWater(volumes, share);
     int sweeps = 0;
-    while (sweeps < MOST_SWEEPS && keepWithinMixture(total)) {
+    while (sweeps < MOST_SWEEPS && keepWithinMixture(whole)) {
       sweeps++;
     }
-    book(total);
+    book(whole);
   }
 
   /**
@@ -231,35 +303,39 @@ final class Salt {
    */
   private boolean keepWithinMixture(double[][] masses) {
     double[] after = salt.clone();
-    transfer(after, masses, 1);
-    double[] leaving = new double[after.length];
-    for (int a = 0; a < ends.from.length; a++) {
-      leaving[ends.from[a]] += masses[0][a];
-      leaving[ends.to[a]] += masses[1][a];
+    transfer(after, masses);
+    Arrays.fill(leaving, 0);
+    for (int i = 0; i < count; i++) {
+      leaving[ends.from[active[i]]] += masses[0][i];
+      leaving[ends.to[active[i]]] += masses[1][i];
     }
-    double[] share = new double[after.length];
     boolean any = false;
     for (int place = 0; place < after.length; place++) {
-      double most = greatest * Math.max(volumes[place], 0);
-      double lacks = Math.clamp(after[place], 0, most) - after[place];
-      boolean off = isPool(place) && Math.abs(lacks) > SAME * Math.max(volumes[place], LITTLE);
-      share[place] = off && leaving[place] > 0 ? Math.max(1 - lacks / leaving[place], 0) : 1;
-      any |= share[place] != 1;
+      keeps[place] = touched[place] ? keeps(place, after[place]) : 1;
+      any |= keeps[place] != 1;
     }
-    for (int a = 0; a < ends.from.length; a++) {
-      masses[0][a] *= share[ends.from[a]];
-      masses[1][a] *= share[ends.to[a]];
+    for (int i = 0; i < count; i++) {
+      masses[0][i] *= keeps[ends.from[active[i]]];
+      masses[1][i] *= keeps[ends.to[active[i]]];
     }
     return any;
+  }
+
+  /** Share of what leaves a place that may leave it, if it would be left with so much salt. */
+  private double keeps(int place, double after) {
+    double most = greatest * Math.max(volumes[place], 0);
+    double lacks = Math.clamp(after, 0, most) - after;
+    boolean off = Math.abs(lacks) > SAME * Math.max(volumes[place], LITTLE);
+    return off && leaving[place] > 0 ? Math.max(1 - lacks / leaving[place], 0) : 1;
   }
 
   /** Largest difference of a salinity, as a share of the greatest there is. */
   private double difference(double[][] whole, double[] saltInHalves) {
     double[] saltWhole = salt.clone();
-    transfer(saltWhole, whole, 1);
+    transfer(saltWhole, whole);
     double most = 0;
     for (int place = 0; place < saltWhole.length; place++) {
-      if (isPool(place)) {
+      if (touched[place]) {
         double apart = Math.abs(saltWhole[place] - saltInHalves[place]);
         most = Math.max(most, apart / (Math.max(volumes[place], LITTLE) * greatest));
       }
@@ -268,67 +344,74 @@ final class Salt {
   }
 
   private void book(double[][] masses) {
-    transfer(salt, masses, 1);
+    transfer(salt, masses);
     for (int direction = 0; direction < 2; direction++) {
-      for (int a = 0; a < masses[direction].length; a++) {
-        carried[direction][a] += masses[direction][a];
+      for (int i = 0; i < count; i++) {
+        carried[direction][active[i]] += masses[direction][i];
       }
     }
   }
 
-  /** Moves a share of amounts over the accounts, forwards and backwards, from place to place. */
-  private void transfer(double[] amounts, double[][] over, double share) {
-    for (int a = 0; a < over[0].length; a++) {
-      double net = (over[0][a] - over[1][a]) * share;
-      if (net != 0) {
-        amounts[ends.from[a]] -= net;
-        amounts[ends.to[a]] += net;
-      }
+  /** Moves salt over the active accounts, forwards and backwards, from place to place. */
+  private void transfer(double[] amounts, double[][] masses) {
+    for (int i = 0; i < count; i++) {
+      double net = masses[0][i] - masses[1][i];
+      amounts[ends.from[active[i]]] -= net;
+      amounts[ends.to[active[i]]] += net;
     }
   }
 
-  /** Salt that the whole batch carries at one salinity, by direction and account. */
+  /** Moves a share of the batch's water. */
+  private void moveWater(double[] amounts, double share) {
+    for (int i = 0; i < count; i++) {
+      int a = active[i];
+      double net = (moved[0][a] - moved[1][a]) * share;
+      amounts[ends.from[a]] -= net;
+      amounts[ends.to[a]] += net;
+    }
+  }
+
+  /** Salt that the whole batch carries at one salinity, by direction and active account. */
   private double[][] masses(double salinity) {
-    double[][] masses = {moved[0].clone(), moved[1].clone()};
-    for (double[] direction : masses) {
-      for (int a = 0; a < direction.length; a++) {
-        direction[a] *= salinity;
-      }
+    double[][] masses = new double[2][count];
+    for (int i = 0; i < count; i++) {
+      masses[0][i] = moved[0][active[i]] * salinity;
+      masses[1][i] = moved[1][active[i]] * salinity;
     }
     return masses;
   }
 
-  /** Salt that a share of the batch carries, by direction and account: one implicit step. */
+  /** Salt that a share of the batch carries, by direction and active account: an implicit step. */
   private double[][] masses(double[] saltBefore, double[] volumesBefore, double share) {
-    double[] after = volumesBefore.clone();
-    transfer(after, moved, share);
-    touch();
+    System.arraycopy(volumesBefore, 0, after, 0, after.length);
+    moveWater(after, share);
     matrix.clear();
     for (int place = 0; place < after.length; place++) {
       matrix.add(place, place, touched[place] ? Math.max(after[place], 0) + LEAST_VOLUME : 1);
       solved[place] = touched[place] ? saltBefore[place] : outside[place];
     }
-    for (int a = 0; a < ends.from.length; a++) {
+    for (int i = 0; i < count; i++) {
+      int a = active[i];
       enter(ends.from[a], ends.to[a], moved[0][a] * share);
       enter(ends.to[a], ends.from[a], moved[1][a] * share);
     }
     matrix.factor();
     matrix.solve(solved);
-    double[][] masses = new double[2][ends.from.length];
-    for (int a = 0; a < ends.from.length; a++) {
-      masses[0][a] = moved[0][a] * share * solved[ends.from[a]];
-      masses[1][a] = moved[1][a] * share * solved[ends.to[a]];
+    keepSalinityOfPassing();
+    double[][] masses = new double[2][count];
+    for (int i = 0; i < count; i++) {
+      int a = active[i];
+      masses[0][i] = moved[0][a] * share * solved[ends.from[a]];
+      masses[1][i] = moved[1][a] * share * solved[ends.to[a]];
     }
     return masses;
   }
 
-  /** Marks each place with water of its own from or to which water moved. */
-  private void touch() {
-    Arrays.fill(touched, false);
-    for (int a = 0; a < ends.from.length; a++) {
-      if (moved[0][a] > 0 || moved[1][a] > 0) {
-        touched[ends.from[a]] = isPool(ends.from[a]);
-        touched[ends.to[a]] = isPool(ends.to[a]);
+  /** A full junction has no water of its own; it has the salinity of what passed it last. */
+  private void keepSalinityOfPassing() {
+    for (int place = 0; place < solved.length; place++) {
+      if (touched[place] && after[place] <= NO_WATER) {
+        salinities[place] = solved[place];
       }
     }
   }

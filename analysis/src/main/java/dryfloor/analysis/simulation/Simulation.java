@@ -263,10 +263,8 @@ public final class Simulation {
       throw new NoAnswer("it was cancelled");
     }
     double most = Math.min(agenda.next(), network.away()) - state.time;
-    if (most > 0) {
-      proposed = advance(Math.min(proposed, most));
-    }
-    if (agenda.doDue() || Trigger.anyDue(triggers)) {
+    boolean due = most > 0 && advance(Math.min(proposed, most));
+    if (agenda.doDue() || due) {
       settle();
       recorder.noteHighest(state.time, field.levels);
       end.modesChanged();
@@ -283,8 +281,8 @@ public final class Simulation {
     return any;
   }
 
-  /** Takes one step of at most this length; returns the length to try next. */
-  private double advance(double longest) {
+  /** Takes one step of at most this length; returns whether anything is due at its end. */
+  private boolean advance(double longest) {
     Stepper.Step step = stepper.advance(longest, triggers);
     salt.carry(state.volumes, step.moved());
     onItsWay.look(state.time, step.length(), step.moved());
@@ -293,7 +291,8 @@ public final class Simulation {
     state.time += step.length();
     watch.look();
     afloat.look();
-    return step.next();
+    proposed = step.next();
+    return step.due();
   }
 
   /** Does what is due at this moment until nothing more is. */

@@ -30,10 +30,12 @@ interface Stepper {
    * @param moved water over each account (m³)
    * @param volumes of all places at its end (m³)
    * @param within volumes between its ends
+   * @param due whether any of the triggers is due at its end
    * @param next length to try next (s)
    */
   @SuppressWarnings("ArrayRecordComponent") // the solver's own arrays, shared and never compared
-  record Step(double length, double[] moved, double[] volumes, Crossing within, double next) {}
+  record Step(
+      double length, double[] moved, double[] volumes, Crossing within, boolean due, double next) {}
 
   /** Makes the stepper of a simulation. */
   interface Maker {

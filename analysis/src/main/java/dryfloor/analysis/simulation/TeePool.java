@@ -51,7 +51,7 @@ final class TeePool {
 
   /** Whether a full tee still has a pool, and water leaves it for somewhere. */
   boolean goesOn(int tee) {
-    return water(tee) > NONE && !leaving(tee).isEmpty();
+    return field.volume(network.tees().get(tee).place()) > NONE && !leaving(tee).isEmpty();
   }
 
   /** Lets the pool go where the water goes, by each pipe its share of what flows away there. */

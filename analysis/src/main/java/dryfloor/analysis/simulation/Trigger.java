@@ -33,22 +33,26 @@ record Trigger(String what, DoubleSupplier gauge, Runnable action, boolean unhur
     return !unhurried && isDue();
   }
 
-  static boolean anyDue(List<Trigger> triggers) {
-    for (Trigger trigger : triggers) {
-      if (trigger.isDue()) {
-        return true;
-      }
-    }
-    return false;
+  /** What of some triggers is due. */
+  enum Due {
+    NOTHING,
+    /** Something that may wait for the end of the step. */
+    UNHURRIED,
+    /** Something for which a step must end where it became due. */
+    ENDS_STEP
   }
 
-  static boolean anyEndsStep(List<Trigger> triggers) {
+  static Due due(List<Trigger> triggers) {
+    Due due = Due.NOTHING;
     for (Trigger trigger : triggers) {
-      if (trigger.endsStep()) {
-        return true;
+      if (trigger.isDue()) {
+        if (!trigger.unhurried) {
+          return Due.ENDS_STEP;
+        }
+        due = Due.UNHURRIED;
       }
     }
-    return false;
+    return due;
   }
 
   /** The lowest of their gauges: the first to fall through zero makes it do so. */

@@ -7,11 +7,13 @@ import dryfloor.analysis.network.PoweredPart;
 import dryfloor.analysis.network.Succession;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.StoryEvent.What;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** Sees what a person standing by would notice, and lets pumps that suck air lose their prime. */
 final class Watch {
@@ -36,6 +38,11 @@ final class Watch {
   /** Water in each place at the beginning (m³). */
   private final double[] hadWater;
 
+  /** Basins and floors. */
+  private final int[] below;
+
+  private final int[] vessels;
+
   /**
    * Looks from the beginning on.
    *
@@ -48,11 +55,19 @@ final class Watch {
     this.story = story;
     direction = new double[network.pipes().size()];
     hadWater = state.volumes.clone();
+    below = places(EnumSet.of(Place.Kind.BASIN, Place.Kind.FLOOR));
+    vessels = places(EnumSet.of(Place.Kind.VESSEL));
     for (int i = 0; i < direction.length; i++) {
       if (carriedBefore.contains(network.pipes().get(i).run())) {
         began.add(i);
       }
     }
+  }
+
+  private int[] places(Set<Place.Kind> kinds) {
+    return IntStream.range(0, network.places().size())
+        .filter(place -> kinds.contains(network.places().get(place).kind()))
+        .toArray();
   }
 
   /** Takes over what was noticed before; what has changed since is looked at anew. */
@@ -108,10 +123,9 @@ final class Watch {
 
   /** Looks round after a step. */
   void look() {
-    for (int place = 0; place < field.levels.length; place++) {
-      Place what = network.places().get(place);
-      boolean catches = what.kind() == Place.Kind.BASIN || what.kind() == Place.Kind.FLOOR;
-      if (catches && state.volumes[place] > Recorder.COUNTS && wet.add(place)) {
+    for (int place : below) {
+      if (state.volumes[place] > Recorder.COUNTS && wet.add(place)) {
+        Place what = network.places().get(place);
         story.tell(
             state.time,
             what.kind() == Place.Kind.BASIN ? What.CATCHES : What.FLOOR_WET,
@@ -119,7 +133,7 @@ final class Watch {
             "");
       }
     }
-    for (int place = 0; place < field.levels.length; place++) {
+    for (int place : vessels) {
       lookWhetherEmpty(place);
     }
     for (int i = 0; i < direction.length; i++) {
@@ -129,10 +143,7 @@ final class Watch {
 
   private void lookWhetherEmpty(int place) {
     Place what = network.places().get(place);
-    boolean empty =
-        what.kind() == Place.Kind.VESSEL
-            && field.gains[place] <= 0
-            && field.levels[place] - what.table().bottom() < EMPTY;
+    boolean empty = field.gains[place] <= 0 && field.levels[place] - what.table().bottom() < EMPTY;
     if (empty && state.volumes[place] < hadWater[place] && ranEmpty.add(place)) {
       story.tell(state.time, What.EMPTY, what.id(), "");
     }

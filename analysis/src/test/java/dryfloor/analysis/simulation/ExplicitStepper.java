@@ -1,5 +1,6 @@
 package dryfloor.analysis.simulation;
 
+import dryfloor.analysis.simulation.Trigger.Due;
 import java.util.List;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathIllegalStateException;
@@ -81,7 +82,8 @@ final class ExplicitStepper implements Stepper {
     Crossing within =
         new Crossing(
             state.volumes.clone(), gainsBefore, volumes.clone(), field.gains.clone(), length);
-    return new Step(length, moved, volumes, within, Double.POSITIVE_INFINITY);
+    boolean due = Trigger.due(triggers) != Due.NOTHING;
+    return new Step(length, moved, volumes, within, due, Double.POSITIVE_INFINITY);
   }
 
   /**
@@ -114,7 +116,7 @@ final class ExplicitStepper implements Stepper {
     double on = 0;
     boolean atRoot = stopped && stepsTaken < STEPS_AT_ONCE;
     for (double dt = 1e-11;
-        atRoot && on < WITHIN_THE_MOMENT && !Trigger.anyDue(triggers);
+        atRoot && on < WITHIN_THE_MOMENT && Trigger.due(triggers) == Due.NOTHING;
         dt *= 2) {
       for (int a = 0; a < moved.length; a++) {
         moved[a] += dt * field.flows[a];

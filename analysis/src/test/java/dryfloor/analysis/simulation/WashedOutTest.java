@@ -8,6 +8,7 @@ import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.network.FlowNetwork;
 import dryfloor.analysis.network.Place;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -44,11 +45,38 @@ class WashedOutTest {
     assertThat(salts[place("sewer")]).isCloseTo(2 * 35 * TANK, within(1e-3));
   }
 
-  private void pass(double times) {
+  /** 80 L run from the first into the second; then 2 L come from the tap: 35 · 20 / 22. */
+  @Test
+  void freshWaterThatComesWhenATankHasDrainedDilutesWhatIsLeft() {
+    fill();
+    Salt salt = new Salt(network, salts);
+
+    salt.carry(volumes, water("first", "second", 0.08));
+    volumes[place("first")] -= 0.08;
+    volumes[place("second")] += 0.08;
+    salt.carry(volumes, water("tap", "first", 0.002));
+    volumes[place("first")] += 0.002;
+    salt.finish();
+
+    assertThat(salinity("first")).isCloseTo(35.0 * 20 / 22, within(0.02));
+    assertThat(salinity("second")).isCloseTo(35, within(0.02));
+  }
+
+  private void fill() {
     for (String tank : List.of("first", "second")) {
       volumes[place(tank)] = TANK;
       salts[place(tank)] = 35 * TANK;
     }
+  }
+
+  private double[] water(String from, String to, double volume) {
+    double[] moved = new double[network.accounts().size()];
+    moved[account(from, to)] = volume;
+    return moved;
+  }
+
+  private void pass(double times) {
+    fill();
     double[] moved = new double[network.accounts().size()];
     moved[account("tap", "first")] = times * TANK;
     moved[account("first", "second")] = times * TANK;
@@ -59,7 +87,7 @@ class WashedOutTest {
   }
 
   private double salinity(String tank) {
-    return salts[place(tank)] / TANK;
+    return salts[place(tank)] / volumes[place(tank)];
   }
 
   private int place(String id) {
