@@ -25,12 +25,18 @@ final class SparseMatrix {
   private final int[] sizes;
   private boolean orderIsStale = true;
 
-  // The factors by rows, in the order of elimination.
+  // The factors row after row, in the order of elimination: where each row begins, where its
+  // diagonal lies, and by entry its column and its value.
   private final int[] unknownAt;
   private final int[] rankOf;
-  private int[][] factorColumns = new int[0][];
-  private double[][] factors = new double[0][];
+  private final int[] starts;
   private final int[] diagonal;
+  private int[] factorColumns = new int[0];
+  private double[] factors = new double[0];
+
+  /** By row of the matrix and entry: its column among the factors. */
+  private final int[][] ranks;
+
   private final double[] work;
 
   /** A matrix with nothing in it but room on its diagonal. */
@@ -46,7 +52,9 @@ final class SparseMatrix {
     }
     unknownAt = new int[order];
     rankOf = new int[order];
+    starts = new int[order + 1];
     diagonal = new int[order];
+    ranks = new int[order][];
     work = new double[order];
   }
 
@@ -83,36 +91,39 @@ final class SparseMatrix {
       orderIsStale = false;
     }
     for (int rank = 0; rank < order; rank++) {
-      int unknown = unknownAt[rank];
-      int[] into = factorColumns[rank];
-      for (int column : into) {
-        work[column] = 0;
-      }
-      for (int entry = 0; entry < sizes[unknown]; entry++) {
-        work[rankOf[columns[unknown][entry]]] = values[unknown][entry];
-      }
-      double[] factor = factors[rank];
+      fill(rank);
       int atDiagonal = diagonal[rank];
-      for (int entry = 0; entry < atDiagonal; entry++) {
-        int pivot = into[entry];
-        double share = work[pivot] * factors[pivot][diagonal[pivot]];
+      for (int entry = starts[rank]; entry < atDiagonal; entry++) {
+        int pivot = factorColumns[entry];
+        double share = work[pivot] * factors[diagonal[pivot]];
         work[pivot] = share;
         if (share != 0) {
           subtract(pivot, share);
         }
       }
-      for (int entry = 0; entry < into.length; entry++) {
-        factor[entry] = work[into[entry]];
+      for (int entry = starts[rank]; entry < starts[rank + 1]; entry++) {
+        factors[entry] = work[factorColumns[entry]];
       }
-      factor[atDiagonal] = 1 / factor[atDiagonal];
+      factors[atDiagonal] = 1 / factors[atDiagonal];
+    }
+  }
+
+  /** Spreads the row of the matrix that is next over the columns of its factors. */
+  private void fill(int rank) {
+    for (int entry = starts[rank]; entry < starts[rank + 1]; entry++) {
+      work[factorColumns[entry]] = 0;
+    }
+    int row = unknownAt[rank];
+    int[] into = ranks[row];
+    double[] from = values[row];
+    for (int entry = 0; entry < into.length; entry++) {
+      work[into[entry]] = from[entry];
     }
   }
 
   private void subtract(int pivot, double share) {
-    int[] from = factorColumns[pivot];
-    double[] row = factors[pivot];
-    for (int entry = diagonal[pivot] + 1; entry < from.length; entry++) {
-      work[from[entry]] -= share * row[entry];
+    for (int entry = diagonal[pivot] + 1; entry < starts[pivot + 1]; entry++) {
+      work[factorColumns[entry]] -= share * factors[entry];
     }
   }
 
@@ -120,21 +131,17 @@ final class SparseMatrix {
   void solve(double[] right) {
     for (int rank = 0; rank < order; rank++) {
       double sum = right[unknownAt[rank]];
-      int[] from = factorColumns[rank];
-      double[] factor = factors[rank];
-      for (int entry = 0; entry < diagonal[rank]; entry++) {
-        sum -= factor[entry] * work[from[entry]];
+      for (int entry = starts[rank]; entry < diagonal[rank]; entry++) {
+        sum -= factors[entry] * work[factorColumns[entry]];
       }
       work[rank] = sum;
     }
     for (int rank = order - 1; rank >= 0; rank--) {
       double sum = work[rank];
-      int[] from = factorColumns[rank];
-      double[] factor = factors[rank];
-      for (int entry = diagonal[rank] + 1; entry < from.length; entry++) {
-        sum -= factor[entry] * work[from[entry]];
+      for (int entry = diagonal[rank] + 1; entry < starts[rank + 1]; entry++) {
+        sum -= factors[entry] * work[factorColumns[entry]];
       }
-      work[rank] = sum * factor[diagonal[rank]];
+      work[rank] = sum * factors[diagonal[rank]];
       right[unknownAt[rank]] = work[rank];
     }
   }
@@ -199,23 +206,23 @@ final class SparseMatrix {
     for (int unknown = 0; unknown < order; unknown++) {
       later[unknown].stream().forEach(other -> before[rankOf[other]]++);
     }
-    factorColumns = new int[order][];
-    factors = new double[order][];
-    int[] filled = new int[order];
     for (int rank = 0; rank < order; rank++) {
-      BitSet others = later[unknownAt[rank]];
-      int size = before[rank] + 1 + others.cardinality();
-      factorColumns[rank] = new int[size];
-      factors[rank] = new double[size];
-      diagonal[rank] = before[rank];
-      factorColumns[rank][before[rank]] = rank;
+      diagonal[rank] = starts[rank] + before[rank];
+      starts[rank + 1] = diagonal[rank] + 1 + later[unknownAt[rank]].cardinality();
     }
+    factorColumns = new int[starts[order]];
+    factors = new double[starts[order]];
+    int[] filled = starts.clone();
     for (int rank = 0; rank < order; rank++) {
       int[] after = later[unknownAt[rank]].stream().map(other -> rankOf[other]).sorted().toArray();
-      System.arraycopy(after, 0, factorColumns[rank], diagonal[rank] + 1, after.length);
+      factorColumns[diagonal[rank]] = rank;
+      System.arraycopy(after, 0, factorColumns, diagonal[rank] + 1, after.length);
       for (int other : after) {
-        factorColumns[other][filled[other]++] = rank;
+        factorColumns[filled[other]++] = rank;
       }
+    }
+    for (int row = 0; row < order; row++) {
+      ranks[row] = Arrays.stream(columns[row], 0, sizes[row]).map(at -> rankOf[at]).toArray();
     }
   }
 }
