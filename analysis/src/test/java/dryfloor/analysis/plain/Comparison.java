@@ -101,7 +101,7 @@ record Comparison(
   }
 
   static Difference water(String where, double plain, double engine) {
-    double allowed = SHARE * Math.max(plain, engine) + FILM;
+    double allowed = SHARE * Math.max(Math.abs(plain), Math.abs(engine)) + FILM;
     return new Difference(where, plain, engine, Math.abs(plain - engine) - allowed);
   }
 

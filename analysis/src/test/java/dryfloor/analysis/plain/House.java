@@ -2,6 +2,8 @@ package dryfloor.analysis.plain;
 
 import dryfloor.analysis.failure.Effect;
 import dryfloor.model.Installation;
+import dryfloor.model.element.Drain;
+import dryfloor.model.element.Supply;
 import dryfloor.model.element.Vessel;
 import dryfloor.model.element.Vessel.Displacement;
 import dryfloor.model.element.Weir;
@@ -18,6 +20,8 @@ final class House {
   /** Opening that a failed wall leaves (m²). */
   private static final double BURST = 0.2;
 
+  private static final double FAR_BELOW = -1e6;
+
   final Installation drawing;
   final List<Effect> effects;
   final Map<String, Place> places = new TreeMap<>();
@@ -29,7 +33,7 @@ final class House {
   final List<Pipe> pipes = new ArrayList<>();
   final List<Way> ways = new ArrayList<>();
   final Map<String, Fixture> fixtures = new TreeMap<>();
-  final Place beyond = Place.outside("beyond", -1e6);
+  final Place beyond = Place.outside("beyond", FAR_BELOW);
   final Switching switching;
   final double density;
   final double viscosity;
@@ -122,13 +126,24 @@ final class House {
                         floor.elevation(),
                         DoubleStream.empty(),
                         z -> floor.area() * (z - floor.elevation()))));
-    drawing.drains().forEach(drain -> places.put(drain.id(), Place.outside(drain.id(), -1e6)));
+    drawing
+        .drains()
+        .forEach(drain -> places.put(drain.id(), Place.outside(drain.id(), headAt(drain))));
     drawing
         .supplies()
         .forEach(supply -> places.put(supply.id(), Place.outside(supply.id(), headOf(supply))));
   }
 
-  private double headOf(dryfloor.model.element.Supply supply) {
+  /** A drain that is known to back up stands up to there when it takes nothing (m). */
+  private double headAt(Drain drain) {
+    return takesNothing(drain.id()) ? drain.surchargeLevel().orElse(FAR_BELOW) : FAR_BELOW;
+  }
+
+  boolean takesNothing(String drain) {
+    return effects(Effect.DrainTakesNothing.class).stream().anyMatch(e -> e.drain().equals(drain));
+  }
+
+  private double headOf(Supply supply) {
     double factor =
         effects(Effect.SupplyPressureTimes.class).stream()
             .filter(e -> e.supply().equals(supply.id()))

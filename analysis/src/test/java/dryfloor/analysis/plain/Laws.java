@@ -14,14 +14,15 @@ final class Laws {
   static final double HOLE = 0.61;
 
   /** Of whatever is sought: a head (m), a flow (m³/s), a volume (m³). */
-  private static final double NOTHING = 1e-14;
+  private static final double NOTHING = 1e-12;
 
   private Laws() {}
 
   /**
    * Where a function that falls with its argument becomes zero, between two bounds: where the chord
    * between them does, again and again. The value at an end that stays twice is halved (the old
-   * rule of Illinois), and every third time the bounds are, so that it ends where bisection does.
+   * rule of Illinois), and where three rounds have not brought the bounds together to an eighth,
+   * they are halved, so that it ends where bisection does.
    */
   static double zero(DoubleUnaryOperator falling, double low, double high) {
     return zero(falling, low, falling.applyAsDouble(low), high, falling.applyAsDouble(high));
@@ -38,9 +39,12 @@ final class Laws {
     double atAbove = atHigh;
     boolean movedBelow = false;
     boolean movedAbove = false;
+    double widthBefore = above - below;
     for (int i = 1; i < 180 && above - below > 1e-12 * (Math.abs(above) + 1e-9); i++) {
       double chord = below + (above - below) * atBelow / (atBelow - atAbove);
-      double at = i % 3 > 0 && chord > below && chord < above ? chord : (below + above) / 2;
+      boolean isSlow = i % 3 == 0 && above - below > widthBefore / 8;
+      widthBefore = i % 3 == 0 ? above - below : widthBefore;
+      double at = isSlow || chord <= below || chord >= above ? (below + above) / 2 : chord;
       double value = falling.applyAsDouble(at);
       if (Math.abs(value) < NOTHING) {
         return at;
@@ -65,6 +69,9 @@ final class Laws {
       DoubleUnaryOperator falling, double guess, double reach, double low, double high) {
     double start = Math.clamp(guess, low, high);
     double atStart = falling.applyAsDouble(start);
+    if (Math.abs(atStart) < NOTHING) {
+      return start;
+    }
     return atStart > 0
         ? zeroAbove(falling, start, atStart, reach, high)
         : zeroBelow(falling, start, atStart, reach, low);
@@ -107,8 +114,15 @@ final class Laws {
   /** Churchill 1977. */
   static double friction(double reynolds, double relativeRoughness) {
     double root = 2.457 * Math.log(1 / (Math.pow(7 / reynolds, 0.9) + 0.27 * relativeRoughness));
-    double both = Math.pow(root, 16) + Math.pow(37530 / reynolds, 16);
-    return 8 * Math.pow(Math.pow(8 / reynolds, 12) + 1 / (both * Math.sqrt(both)), 1.0 / 12);
+    double both = power16(root) + power16(37530 / reynolds);
+    double eight = 8 / reynolds;
+    double laminar = power16(eight) / (eight * eight * eight * eight);
+    return 8 * Math.sqrt(Math.sqrt(Math.cbrt(laminar + 1 / (both * Math.sqrt(both)))));
+  }
+
+  private static double power16(double x) {
+    double power4 = x * x * x * x;
+    return power4 * power4 * power4 * power4;
   }
 
   /** Darcy and Weisbach with fittings; head for a flow of zero or more. */

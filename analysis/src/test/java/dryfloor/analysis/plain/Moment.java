@@ -58,13 +58,11 @@ final class Moment {
   }
 
   /** One after the other, those that hang together then by as much, until none moves any more. */
-  private void balanceTees(double seconds) {
+  void balanceTees(double seconds) {
     boolean again = !house.tees.isEmpty();
     for (int i = 0; i < 60 && again; i++) {
       double moved = 0;
-      if (i > 0) {
-        house.joinedTees.forEach(joined -> Tee.balanceTogether(joined, seconds));
-      }
+      house.joinedTees.forEach(joined -> Together.balance(joined, seconds));
       for (Tee tee : house.tees.values()) {
         double before = tee.level();
         tee.balance(seconds);

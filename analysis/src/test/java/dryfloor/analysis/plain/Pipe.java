@@ -12,7 +12,7 @@ final class Pipe {
   private static final double NO_LEG = 1e-7;
 
   /** What a pump moves that sucks air: a drop a second (m³/s). */
-  private static final double STARVED = 1e-7;
+  static final double STARVED = 1e-7;
 
   private static final double BARE = 1e-3;
 
@@ -246,10 +246,12 @@ final class Pipe {
       if (inA >= legA.volume() - NO_LEG) {
         over = Math.max(0, up.flow(from.head() - crest));
       }
-    } else if (from.head() > crest) {
-      over = Math.clamp(whole.flow(from.head() - to.head()), 0, free * mouth(from, legA, legB, to));
-    } else if (to.head() > crest) {
-      over = -Math.clamp(-whole.flow(from.head() - to.head()), 0, mouth(to, legB, legA, from));
+    } else if (Math.max(from.head(), to.head()) > crest) {
+      double flow = whole.flow(from.head() - to.head());
+      over =
+          flow > 0
+              ? Math.min(flow, free * mouth(from, legA, legB, to))
+              : -Math.min(-flow, mouth(to, legB, legA, from));
     }
   }
 
@@ -302,7 +304,10 @@ final class Pipe {
         Math.max(least, most));
   }
 
-  /** Flow from an end into its column: positive when the column rises. */
+  /**
+   * Flow from an end into its column: positive when the column rises. What comes in has to pass the
+   * lip of the end, so that none does at one that is bare.
+   */
   private static double column(
       Profile leg, Stretch stretch, double inside, End end, double seconds, int direction) {
     if (leg.volume() < NO_LEG) {
@@ -314,10 +319,10 @@ final class Pipe {
       return Math.clamp(flow, -inside / seconds, (leg.volume() - inside) / seconds);
     }
     double toCome = (leg.volumeBelow(end.head()) - inside) / seconds;
-    if (end.isUncovered()) {
-      toCome = Math.min(0, toCome);
-    }
-    return toCome > 0 ? Math.clamp(flow, 0, toCome) : Math.clamp(flow, toCome, 0);
+    return toCome > 0
+        ? Math.clamp(
+            flow, 0, Math.min(toCome, Laws.lip(end.head() - end.elevation(), stretch.bore)))
+        : Math.clamp(flow, toCome, 0);
   }
 
   /** What comes out at a tee (m³/s). */
@@ -355,7 +360,7 @@ final class Pipe {
   }
 
   private static boolean airStandsAt(Profile leg, double inside, End end) {
-    return leg.volume() < NO_LEG || leg.levelOf(inside) <= end.elevation() + 1e-6;
+    return leg.volume() < NO_LEG || inside <= leg.volumeBelow(end.elevation() + 1e-6);
   }
 
   /** Lets air in or out where the levels ask for it. */
@@ -378,10 +383,8 @@ final class Pipe {
   private boolean barePumps() {
     boolean changed = false;
     for (Fixture fixture : whole.fixtures) {
-      if (fixture instanceof Fixture.Pump pump && from.node() instanceof Place place) {
-        double above = place.level() - from.elevation();
-        boolean dry = place.level() - place.bottom < 1e-6;
-        boolean bare = dry || above < (pump.bare ? BARE : -BARE);
+      if (fixture instanceof Fixture.Pump pump) {
+        boolean bare = isBare(pump);
         changed |= bare != pump.bare;
         pump.bare = bare;
       }
@@ -389,8 +392,20 @@ final class Pipe {
     return changed;
   }
 
+  private boolean isBare(Fixture.Pump pump) {
+    return switch (from.node()) {
+      case Place place -> {
+        boolean dry = place.level() - place.bottom < 1e-6;
+        yield dry || place.level() - from.elevation() < (pump.bare ? BARE : -BARE);
+      }
+      case Tee tee -> tee.isOpen() && !tee.getsWaterFromOthersThan(this);
+    };
+  }
+
+  /** What lies level is full only when a millimetre stands over it. */
   private boolean bothEndsAboveCrest() {
-    return from.head() > crest + 1e-4 && to.head() > crest + 1e-4;
+    double full = crest + (legA.isLevel() && legB.isLevel() ? LEVEL : 1e-4);
+    return from.head() > full && to.head() > full;
   }
 
   private boolean letsAirIn() {
@@ -445,8 +460,7 @@ final class Pipe {
   }
 
   private static boolean isClear(Stretch stretch, int direction) {
-    return stretch.fixtures.stream()
-        .noneMatch(f -> direction > 0 ? f.blocksForward() : f.blocksBackward());
+    return !stretch.blocks(direction);
   }
 
   private boolean airAtHole(double flow) {

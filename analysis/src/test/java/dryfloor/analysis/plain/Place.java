@@ -1,6 +1,5 @@
 package dryfloor.analysis.plain;
 
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -21,21 +20,16 @@ final class Place extends Node {
 
   final Kind kind;
   final double bottom;
-  private final double[] elevations;
-  private final double[] volumes;
-  private final double outsideLevel;
+  private final Table table;
   double volume;
   private double knownVolume = -1;
   private double knownLevel;
 
-  private Place(
-      String id, Kind kind, double bottom, double[] elevations, double[] volumes, double outside) {
+  private Place(String id, Kind kind, double bottom, Table table) {
     super(id);
     this.kind = kind;
     this.bottom = bottom;
-    this.elevations = elevations;
-    this.volumes = volumes;
-    this.outsideLevel = outside;
+    this.table = table;
   }
 
   /**
@@ -44,44 +38,32 @@ final class Place extends Node {
    */
   static Place inside(
       String id, Kind kind, double bottom, DoubleStream jumps, DoubleUnaryOperator volumeBelow) {
-    double[] elevations =
+    DoubleStream elevations =
         DoubleStream.concat(
-                IntStream.rangeClosed(0, MILLIMETRES).mapToDouble(i -> bottom + i * 1e-3),
-                jumps.filter(z -> z > bottom && z < bottom + MILLIMETRES * 1e-3))
-            .sorted()
-            .distinct()
-            .toArray();
-    double[] volumes = DoubleStream.of(elevations).map(volumeBelow).toArray();
-    return new Place(id, kind, bottom, elevations, volumes, 0);
+            IntStream.rangeClosed(0, MILLIMETRES).mapToDouble(i -> bottom + i * 1e-3),
+            jumps.filter(z -> z > bottom && z < bottom + MILLIMETRES * 1e-3));
+    return new Place(id, kind, bottom, Table.of(elevations, volumeBelow));
   }
 
   /** An endless place whose level never changes. */
   static Place outside(String id, double level) {
-    return new Place(id, Kind.OUTSIDE, level, new double[0], new double[0], level);
+    return new Place(id, Kind.OUTSIDE, level, Table.of(DoubleStream.of(level), elevation -> 0));
   }
 
   double volumeAt(double elevation) {
-    return elevation <= bottom ? 0 : between(elevation, elevations, volumes);
+    return table.volumeBelow(elevation);
   }
 
   @Override
   double level() {
     if (kind == Kind.OUTSIDE) {
-      return outsideLevel;
+      return bottom;
     }
     if (volume != knownVolume) {
       knownVolume = volume;
-      knownLevel = volume <= 0 ? bottom : between(volume, volumes, elevations);
+      knownLevel = table.levelOf(volume);
     }
     return knownLevel;
-  }
-
-  /** Straight between neighbours, and on above the last. */
-  private static double between(double at, double[] from, double[] to) {
-    int found = Arrays.binarySearch(from, at);
-    int upper = Math.clamp(found >= 0 ? found : -found - 1, 1, from.length - 1);
-    double share = (at - from[upper - 1]) / (from[upper] - from[upper - 1]);
-    return to[upper - 1] + share * (to[upper] - to[upper - 1]);
   }
 
   /** Surface at the present level (m²). */

@@ -89,6 +89,7 @@ final class PlainAnswer {
     boolean comesIn = false;
     for (int i = 0; i < house.pipes.size(); i++) {
       comesIn |= isOutside(house.pipes.get(i).from.node()) && last.from[i] > 1e-9;
+      comesIn |= isOutside(house.pipes.get(i).to.node()) && last.to[i] < -1e-9;
     }
     return comesIn;
   }
@@ -101,8 +102,9 @@ final class PlainAnswer {
     return caught.getOrDefault(place, 0.0);
   }
 
+  /** What went into a drain less what came up out of it (m³). */
   double drained(String drain) {
-    return drained.getOrDefault(drain, 0.0);
+    return drained.getOrDefault(drain, 0.0) - supplied.getOrDefault(drain, 0.0);
   }
 
   double supplied(String supply) {

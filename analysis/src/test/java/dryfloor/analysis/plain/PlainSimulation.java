@@ -12,7 +12,7 @@ import java.util.TreeMap;
 final class PlainSimulation {
 
   /** Longest step, and how far a level may move and may be wrong in one (s, m). */
-  private static final double LONGEST = 60;
+  private static final double LONGEST = 600;
 
   private static final double SHORTEST = 2e-3;
   private static final double MOVES = 1e-3;
@@ -24,11 +24,8 @@ final class PlainSimulation {
   /** A level slower than this stands still: a tenth of a millimetre an hour (m/s). */
   private static final double STILL = 1e-4 / 3600;
 
-  /** Nor does anything move slower than this, a litre a day (m³/s). */
-  private static final double LEAST_FLOW = 1e-8;
-
-  /** The same while water comes in from outside, which then is counted on to the end. */
-  private static final double LEAST_FLOW_THAT_GOES_ON = 1e-9;
+  /** Nor does anything move slower than this, a tenth of a litre a day (m³/s). */
+  private static final double LEAST_FLOW = 1e-9;
 
   /** Share of the time away in which a swing must show. */
   private static final double SWINGS_IN = 0.05;
@@ -221,17 +218,16 @@ final class PlainSimulation {
     if (seconds < WINDOW) {
       return;
     }
-    double least = answer.comesIn() ? LEAST_FLOW_THAT_GOES_ON : LEAST_FLOW;
     double[] now = water.state();
     int i = 0;
     boolean still = true;
     for (Place place : house.places.values()) {
       double moved = Math.abs(now[i] - window[i]);
-      still &= moved < seconds * Math.min(STILL * place.area(), least);
+      still &= moved < seconds * Math.min(STILL * place.area(), LEAST_FLOW);
       i++;
     }
     for (; i < now.length; i++) {
-      still &= Math.abs(now[i] - window[i]) < least * seconds;
+      still &= Math.abs(now[i] - window[i]) < LEAST_FLOW * seconds;
     }
     stillSince = still ? stillSince : time;
     window = now;
@@ -268,7 +264,7 @@ final class PlainSimulation {
     boolean again = true;
     for (int i = 0; i < 10 && again; i++) {
       again = house.switching.update(time);
-      house.tees.values().forEach(tee -> tee.balance(1));
+      moment.balanceTees(1);
       for (Pipe pipe : house.pipes) {
         pipe.evaluate(SHORTEST);
         again |= i < 5 && pipe.changesMode();

@@ -201,9 +201,9 @@ final class Plumbing {
     return along >= first && (along < last || last >= run.length());
   }
 
+  /** Whether it ends at a drain that takes nothing and does not stand up to there either. */
   private boolean isBlockedDrain(Pipe.End end) {
-    return house.effects(Effect.DrainTakesNothing.class).stream()
-        .anyMatch(e -> e.drain().equals(end.node().id));
+    return house.takesNothing(end.node().id) && end.level() < end.elevation();
   }
 
   private double free(Run run) {

@@ -2,12 +2,35 @@ package dryfloor.analysis.plain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /** How high a pipe lies, straight between points, and the water that stands in it. */
-record Profile(List<Point> points, double boreArea) {
+final class Profile {
 
   /** What lies level fills and drains within this above its elevation (m). */
   private static final double LEVEL = 1e-3;
+
+  private final List<Point> points;
+  private final double boreArea;
+  private final Table table;
+  private final double top;
+
+  Profile(List<Point> points, double boreArea) {
+    this.points = points;
+    this.boreArea = boreArea;
+    this.table =
+        Table.of(
+            IntStream.range(1, points.size())
+                .boxed()
+                .flatMapToDouble(i -> DoubleStream.of(low(i), full(i))),
+            this::sumBelow);
+    this.top = IntStream.range(1, points.size()).mapToDouble(this::full).max().orElseThrow();
+  }
+
+  double boreArea() {
+    return boreArea;
+  }
 
   /** A place on the pipe (m along it, m of elevation). */
   record Point(double along, double elevation) {}
@@ -65,20 +88,31 @@ record Profile(List<Point> points, double boreArea) {
 
   /** Water in the pipe below an elevation (m³). */
   double volumeBelow(double level) {
+    return table.volumeBelow(Math.min(level, top));
+  }
+
+  /** Elevation up to which so much water stands. */
+  double levelOf(double volume) {
+    return table.levelOf(Math.min(volume, volume()));
+  }
+
+  private double sumBelow(double level) {
     double length = 0;
     for (int i = 1; i < points.size(); i++) {
-      double low = Math.min(points.get(i - 1).elevation(), points.get(i).elevation());
-      double high = Math.max(points.get(i - 1).elevation(), points.get(i).elevation());
-      double share = Math.clamp((level - low) / Math.max(high - low, LEVEL), 0, 1);
+      double share = Math.clamp((level - low(i)) / (full(i) - low(i)), 0, 1);
       length += share * (points.get(i).along() - points.get(i - 1).along());
     }
     return length * boreArea;
   }
 
-  /** Elevation up to which so much water stands. */
-  double levelOf(double volume) {
-    double low = points.stream().mapToDouble(Point::elevation).min().orElseThrow();
-    double high = crest().elevation() + LEVEL;
-    return Laws.zero(z -> volume - volumeBelow(z), low, high);
+  /** Where the piece before a point begins to fill (m). */
+  private double low(int i) {
+    return Math.min(points.get(i - 1).elevation(), points.get(i).elevation());
+  }
+
+  /** Where it is full (m). */
+  private double full(int i) {
+    double high = Math.max(points.get(i - 1).elevation(), points.get(i).elevation());
+    return Math.max(high, low(i) + LEVEL);
   }
 }

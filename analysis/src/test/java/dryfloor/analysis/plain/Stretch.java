@@ -41,12 +41,22 @@ final class Stretch {
   double flow(double difference) {
     double small = 1e-15;
     if (difference > drop(small)) {
-      return fixtures.stream().anyMatch(Fixture::blocksForward) ? 0 : search(difference, 1);
+      return blocks(1) ? 0 : search(difference, 1);
     }
     if (difference < drop(-small)) {
-      return fixtures.stream().anyMatch(Fixture::blocksBackward) ? 0 : search(difference, -1);
+      return blocks(-1) ? 0 : search(difference, -1);
     }
     return 0;
+  }
+
+  /** Whether something lets no water through that way: 1 is forward, -1 backward. */
+  boolean blocks(int direction) {
+    for (Fixture fixture : fixtures) {
+      if (direction > 0 ? fixture.blocksForward() : fixture.blocksBackward()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private double search(double difference, int direction) {
@@ -62,6 +72,11 @@ final class Stretch {
   }
 
   boolean pumps() {
-    return fixtures.stream().anyMatch(f -> f instanceof Fixture.Pump pump && pump.lifts());
+    for (Fixture fixture : fixtures) {
+      if (fixture instanceof Fixture.Pump pump && pump.lifts()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

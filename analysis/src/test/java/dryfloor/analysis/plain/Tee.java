@@ -12,6 +12,9 @@ final class Tee extends Node {
   private double head;
   private double shareOfHoles = 1;
 
+  /** Whether the pressure at a hole that is large enough falls below that outside. */
+  private boolean sucksAir;
+
   /** A hole in the pipe just here. */
   record TeeHole(double area, double elevation, boolean letsAirIn, Place landing) {
 
@@ -35,45 +38,51 @@ final class Tee extends Node {
 
   /** Whether air stands at it, so that it is a small pool and no full pipe. */
   boolean isOpen() {
-    return pipes.stream().anyMatch(pipe -> pipe.bringsAirTo(this))
-        || holes.stream().anyMatch(hole -> head < hole.elevation() && hole.letsAirIn());
+    for (Pipe pipe : pipes) {
+      if (pipe.bringsAirTo(this)) {
+        return true;
+      }
+    }
+    return sucksAir;
+  }
+
+  /** Whether another pipe brings more than drops. */
+  boolean getsWaterFromOthersThan(Pipe pipe) {
+    return pipes.stream().anyMatch(other -> other != pipe && other.arriving(this) > Pipe.STARVED);
   }
 
   /** Where no water moves at all, the air at a hole says what the head is. */
   void balance(double seconds) {
-    boolean open = isOpen();
-    double guess = head;
-    if (holes.isEmpty() || net(elevation, seconds) != 0) {
-      double low = open ? elevation : elevation - 100;
-      head = Laws.zeroNear(at -> net(at, seconds), guess, 1e-5, low, elevation + 1e4);
+    sucksAir = false;
+    if (isMoved(seconds)) {
+      head = Laws.zeroNear(at -> net(at, seconds), head, 1e-5, lowest(), elevation + 1e4);
     }
+    sucksAir = holes.stream().anyMatch(hole -> head < hole.elevation() && hole.letsAirIn());
+    head = sucksAir ? elevation : head;
     net(head, seconds);
     shareOfHoles = 1;
     shareOut();
   }
 
-  /**
-   * Lifts full tees by as much until as much arrives at all of them as leaves: where wide pipes
-   * join them, each by itself follows the others only in tiny steps.
-   */
-  static void balanceTogether(List<Tee> joined, double seconds) {
-    List<Tee> full = joined.stream().filter(tee -> !tee.isOpen()).toList();
-    double[] heads = full.stream().mapToDouble(tee -> tee.head).toArray();
-    if (full.size() > 1) {
-      double lift = Laws.zeroNear(by -> net(full, heads, by, seconds), 0, 1e-5, -100, 1e4);
-      net(full, heads, lift, seconds);
-    }
+  /** Whether water may come or go at it: where none does, its head is no matter. */
+  boolean isMoved(double seconds) {
+    double before = head;
+    boolean moved = holes.isEmpty() || net(elevation, seconds) != 0;
+    head = before;
+    return moved;
   }
 
-  private static double net(List<Tee> full, double[] heads, double lift, double seconds) {
-    for (int i = 0; i < heads.length; i++) {
-      full.get(i).head = heads[i] + lift;
-    }
-    return full.stream().mapToDouble(tee -> tee.net(tee.head, seconds)).sum();
+  /** The lowest that its head can be: an open pool does not sink below its bottom (m). */
+  double lowest() {
+    return isOpen() ? elevation : elevation - 100;
+  }
+
+  void setHead(double at) {
+    head = at;
   }
 
   /** What arrives less what leaves, at this head (m³/s). */
-  private double net(double at, double seconds) {
+  double net(double at, double seconds) {
     head = at;
     double net = 0;
     for (Pipe pipe : pipes) {
