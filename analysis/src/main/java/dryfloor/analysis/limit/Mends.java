@@ -118,17 +118,18 @@ public final class Mends {
     }
     return new NearestMend(choices, property, today, failure, proof, progress::cancelled)
         .find()
-        .map(found -> remedy(found.change(), found.with()));
+        .map(this::remedy);
   }
 
   private Optional<Remedy> firstOf(List<SingleChange> ladder) {
     return ladder.stream()
-        .flatMap(change -> proof.of(change).map(with -> remedy(change, with)).stream())
-        .findFirst();
+        .flatMap(change -> proof.of(change).stream())
+        .findFirst()
+        .map(this::remedy);
   }
 
-  private Remedy remedy(SingleChange change, SweepResult with) {
+  private Remedy remedy(Proven proven) {
     return new Remedy(
-        failure, change, with.installation(), Costs.between(today.results(), with, change));
+        failure, proven.change(), proven.with().installation(), Costs.of(proven, today));
   }
 }

@@ -82,7 +82,8 @@ class LimitsCommandTest {
         .containsSubsequence(
             "ends with less than 80 % of its water",
             "outside of 33.0 g/kg to 37.0 g/kg",
-            "At 302 mm, just above: Power lost in the whole building leaves the display at 32.94 g/kg",
+            "At 302 mm, just above: Power lost in the whole building leaves the display at 32.94"
+                + " g/kg",
             "At 39 mm, just below: Power lost in the whole building leaves the display with 78.4 %"
                 + " of its");
   }
@@ -147,7 +148,9 @@ class LimitsCommandTest {
         WALL,
         higher,
         higher.in(shop),
-        List.of(new Cost.RunsElsewhere("sump", SUMP.value(262), SUMP.value(270))));
+        List.of(
+            new Cost.RunsElsewhere("sump", SUMP.value(262), SUMP.value(270)),
+            new Cost.FlowsOtherwise("return-line", 5e-4, 4e-4)));
   }
 
   private static Remedy cutOff(Installation shop) {
@@ -190,7 +193,9 @@ class LimitsCommandTest {
             "Sump bursts and loses all its water at once",
             "- Rim of the sump: 510 mm in place of 500 mm",
             "The sump runs at 270 mm in place of 262 mm",
-            "- Add a high-level cut-off to the sump that stops the return pump at 400 mm and lets it",
+            "The return line carries 24 L/min in place of 30 L/min when all is well",
+            "- Add a high-level cut-off to the sump that stops the return pump at 400 mm and lets"
+                + " it",
             "It can fail itself, without wetting a floor:",
             "Running level of the sump, today 262 mm");
   }
@@ -221,6 +226,10 @@ class LimitsCommandTest {
     assertThat(remedies.path(0).path("kind").asString()).isEqualTo("NUMBER");
     assertThat(remedies.path(0).path("property").asString()).isEqualTo("rim.sump");
     assertThat(remedies.path(0).path("value_mm").asDouble()).isEqualTo(510);
+    JsonNode flow = remedies.path(0).path("flows").path(0);
+    assertThat(flow.path("run").asString()).isEqualTo("return-line");
+    assertThat(flow.path("flow_L_per_min").asDouble()).isEqualTo(24);
+    assertThat(flow.path("today_L_per_min").asDouble()).isEqualTo(30);
     assertThat(remedies.path(1).path("kind").asString()).isEqualTo("CUT_OFF");
     assertThat(remedies.path(1).path("added").asString()).isEqualTo("added-cut-off");
     assertThat(remedies.path(1).path("costs").size()).isEqualTo(1);
