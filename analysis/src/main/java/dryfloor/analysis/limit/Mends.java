@@ -46,8 +46,11 @@ public final class Mends {
     return of(new Today(today, Bounds.DRY_FLOORS), failure, threads, progress);
   }
 
-  /** The same for a failure that does today what none may do. */
+  /** The same for a failure that does today what none may do; where it does not, none. */
   static List<Remedy> of(Today today, Failure failure, int threads, Progress progress) {
+    if (today.isRight(failure)) {
+      return List.of();
+    }
     Mends mends = new Mends(today, failure, progress);
     List<Supplier<Optional<Remedy>>> tasks = new ArrayList<>();
     mends.choices.all().forEach(property -> tasks.add(() -> mends.byMoving(property)));

@@ -110,6 +110,15 @@ class MendsByHandTest {
     assertLevel(after(POWER_LOST, remedy.mended()), "display").isCloseToMillimetres(400);
   }
 
+  /** An outlet over the rim lets nothing back, so no other one is a mend. */
+  @Test
+  void whatWetsNoFloorNeedsNoMend() throws BaselineProblem {
+    Installation house = new TwoTanks().outletOverTheRim().plan().draw();
+    assertThat(after(POWER_LOST, house).verdict()).isEqualTo(Verdict.DRY);
+
+    assertThat(mends(house, POWER_LOST)).isEmpty();
+  }
+
   /**
    * An outlet through the wall can't slip out; a free end over the rim can, and pours on the floor.
    */

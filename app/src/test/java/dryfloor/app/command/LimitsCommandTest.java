@@ -140,6 +140,31 @@ class LimitsCommandTest {
             "Take care");
   }
 
+  /** Nobody is to think that a value without a limit is one at which no floor gets wet. */
+  @Test
+  void whereThereIsNoLimitItIsToldThatNothingIsMended() throws IOException {
+    LimitAnswer anyLevel =
+        new LimitAnswer.Found(
+            new Property.RunningLevel("sump"),
+            SUMP,
+            List.of(
+                new SafeRange(
+                    SUMP.value(1),
+                    new Decider.NotLookedAt(),
+                    SUMP.value(500),
+                    new Decider.NotLookedAt())),
+            List.of(),
+            OptionalDouble.empty());
+    Desk desk = new Desk().answers(Desk.answered(WALL, SampleOutcome.wet())).limits(anyLevel);
+    desk.run("limits", drawing());
+    assertThat(desk.out().replaceAll("\\s+", " "))
+        .containsSubsequence(
+            "No limit within what was looked at",
+            "Running level of the sump (1 mm to 500 mm)",
+            "But none of these values mends the one failure that goes wrong today, which no value"
+                + " is held against.");
+  }
+
   private static Remedy higherRim(Installation shop) {
     Scale rim = new Scale(Scale.Kind.HEIGHT, -2.68, 1e-3, 263, 1000, -2.68 + 0.5);
     SingleChange higher =
@@ -208,6 +233,22 @@ class LimitsCommandTest {
         .contains("- Rim of the sump: 510 mm in place of 500 mm", "sized and fitted")
         .doesNotContain("Running level of the sump, today");
     assertThat(desk.propertiesAsked()).isEmpty();
+  }
+
+  @Test
+  void aFailureThatGoesWellHasNothingToMend() throws IOException {
+    Desk desk = mending();
+    assertThat(desk.run("limits", drawing(), "--mend", "power-lost.building")).isZero();
+    assertThat(desk.out().replaceAll("\\s+", " "))
+        .contains("Power lost in the whole building: this does nothing as drawn that it may not")
+        .doesNotContain("No single change that was tried");
+  }
+
+  @Test
+  void aFailureThatNothingMendsIsToldAsThat() throws IOException {
+    Desk desk = mending().mends();
+    assertThat(desk.run("limits", drawing(), "--mend", "wall-fails.sump")).isZero();
+    assertThat(desk.out()).contains("No single change that was tried mends it");
   }
 
   @Test
