@@ -165,8 +165,8 @@ public final class LimitsReport {
           result.remedies().isEmpty()
               ? withoutMend(toMend.get())
               : "Heights are above the inside bottom of the vessel. A change with which a pump"
-                    + " moves no water any more is no mend. Have what is added sized and fitted by"
-                    + " somebody of the trade, and try it with water.");
+                  + " moves no water any more is no mend. Have what is added sized and fitted by"
+                  + " somebody of the trade, and try it with water.");
       return;
     }
     lines.paragraph(
