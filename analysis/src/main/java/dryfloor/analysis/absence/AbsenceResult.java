@@ -46,11 +46,11 @@ public record AbsenceResult(List<Double> times, List<LeftAlone> failures) {
     return known().stream().filter(failure -> failure.isWetBy(time)).count();
   }
 
-  /** The failure after which most water has reached floors by the end of an absence (s). */
+  /** The failure that is worst by the end of an absence (s), if one wets a floor by then. */
   public Optional<LeftAlone.Known> worstBy(double time) {
     int index = times.indexOf(time);
     return known().stream()
         .filter(failure -> failure.isWetBy(time))
-        .max(Comparator.comparingDouble(failure -> failure.onFloors().get(index)));
+        .min(Comparator.comparing(failure -> failure.howBad().get(index)));
   }
 }

@@ -6,6 +6,7 @@ import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
 import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.HowBad;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
 import dryfloor.analysis.sweep.Team;
@@ -97,10 +98,10 @@ public final class Absences {
   }
 
   private LeftAlone leftAlone(Failure failure, Outcome longest) {
-    List<Double> onFloors = new ArrayList<>();
+    List<Outcome> courses = new ArrayList<>();
     for (double time : times.subList(0, times.size() - 1)) {
       switch (by(time, failure, longest)) {
-        case FailureResult.Answered answered -> onFloors.add(onFloors(answered.outcome(), time));
+        case FailureResult.Answered answered -> courses.add(answered.outcome());
         case FailureResult.Unanswered open -> {
           return new LeftAlone.Unknown(failure, open.reason());
         }
@@ -109,9 +110,15 @@ public final class Absences {
         }
       }
     }
-    onFloors.add(onFloors(longest, times.getLast()));
+    courses.add(longest);
     return new LeftAlone.Known(
-        failure, onFloors, firstWet(longest), guardsAtWork(failure, longest));
+        failure,
+        IntStream.range(0, times.size())
+            .mapToObj(i -> onFloors(courses.get(i), times.get(i)))
+            .toList(),
+        courses.stream().map(HowBad::of).toList(),
+        firstWet(longest),
+        guardsAtWork(failure, longest));
   }
 
   /** By the end of a shorter absence; the longest course where nothing is wet by then. */

@@ -1,6 +1,7 @@
 package dryfloor.analysis.absence;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.sweep.HowBad;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,18 +16,21 @@ public sealed interface LeftAlone {
    *
    * @param onFloors water that has reached floors or left the drawing by the end of each absence
    *     (m³), shortest first
+   * @param howBad it is by the end of each absence, as the list of failures has it
    * @param firstWet when the first floor gets wet within the longest one (s)
    * @param guards what acted by itself, if anything did
    */
   record Known(
       Failure failure,
       List<Double> onFloors,
+      List<HowBad> howBad,
       OptionalDouble firstWet,
       Optional<GuardsAtWork> guards)
       implements LeftAlone {
 
     public Known {
       onFloors = List.copyOf(onFloors);
+      howBad = List.copyOf(howBad);
     }
 
     /** Whether a floor is wet by the end of an absence. */

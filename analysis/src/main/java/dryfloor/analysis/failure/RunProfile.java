@@ -57,7 +57,9 @@ final class RunProfile {
    * The lowest place at which the run can come apart outside the vessels that its ends reach into;
    * none for a run that stays inside them. The stretch between a free end and the rim or bottom,
    * and the one between a standpipe's lip and the bottom it passes through, lie inside. Where a run
-   * that ends elsewhere passes through a wall is not drawn, so all of it counts as outside.
+   * that ends elsewhere passes through a wall is not drawn, so all of it counts as outside. Where
+   * that leaves nothing but a straight stretch between two ends, it comes apart halfway: there it
+   * is outside for sure.
    */
   Optional<Point> lowestOutside() {
     Outside first = outside(points, run.from(), run.to());
@@ -65,7 +67,13 @@ final class RunProfile {
     return Stream.concat(first.points().stream(), second.points().stream())
         .filter(point -> point.along() > first.from() || first.points().contains(point))
         .filter(point -> point.along() < second.from() || second.points().contains(point))
-        .min(Comparator.comparingDouble(Point::elevation));
+        .min(Comparator.comparingDouble(Point::elevation))
+        .or(() -> halfway(first.from(), second.from()));
+  }
+
+  private Optional<Point> halfway(double first, double second) {
+    double along = (first + second) / 2;
+    return first < second ? Optional.of(new Point(along, elevationAt(along))) : Optional.empty();
   }
 
   /**

@@ -40,6 +40,15 @@ public sealed interface Cost {
   record RunsElsewhere(String vessel, double before, double now) implements Cost {}
 
   /**
+   * A run carries another flow in normal operation.
+   *
+   * @param run that a pump drives, or that was changed itself
+   * @param before flow today (m³/s)
+   * @param now flow with the change (m³/s)
+   */
+  record FlowsOtherwise(String run, double before, double now) implements Cost {}
+
+  /**
    * A vessel loses more of its water after some failure.
    *
    * @param failure after which it is left with least, with the change

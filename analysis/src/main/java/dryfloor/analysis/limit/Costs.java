@@ -3,9 +3,12 @@ package dryfloor.analysis.limit;
 import dryfloor.analysis.comparison.Changes;
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.outcome.Ledger;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.SweepResult;
+import dryfloor.model.element.Run;
+import dryfloor.model.part.Part;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -25,6 +28,9 @@ final class Costs {
 
   private static final double SHARE_WORTH_TELLING = 0.05;
 
+  /** A flow that differs by less (m³/s), a tenth of a litre in a minute, is not worth telling. */
+  private static final double FLOW_WORTH_TELLING = 1e-4 / 60;
+
   private final SweepResult before;
   private final Map<String, Outcome> then;
   private final SweepResult now;
@@ -35,7 +41,10 @@ final class Costs {
     this.now = now;
   }
 
-  static List<Cost> between(SweepResult before, SweepResult now, SingleChange change) {
+  static List<Cost> of(Proven proven, Today today) {
+    SweepResult before = today.results();
+    SweepResult now = proven.with();
+    SingleChange change = proven.change();
     Costs costs = new Costs(before, now);
     List<Cost> all = new ArrayList<>();
     Changes changes = Changes.between(before, now);
@@ -47,6 +56,7 @@ final class Costs {
       all.add(new Cost.MoreToFail(changes.added()));
     }
     costs.addRunningLevels(change, all);
+    costs.addFlows(proven, today, all);
     costs.addLosses(all);
     costs.addDryPumps(all);
     return all;
@@ -91,6 +101,47 @@ final class Costs {
   private static boolean isLevelOf(String vessel, SingleChange change) {
     return change instanceof SingleChange.Moved moved
         && moved.property().equals(new Property.RunningLevel(vessel));
+  }
+
+  /**
+   * Of runs that a pump drives, and of that which is changed. All others carry on what these bring.
+   */
+  private void addFlows(Proven proven, Today today, List<Cost> costs) {
+    Optional<Ledger> usual = today.undisturbed().map(Outcome::ledger);
+    Optional<Ledger> changed = proven.undisturbed().map(Outcome::ledger);
+    if (usual.isPresent() && changed.isPresent()) {
+      before.installation().runs().stream()
+          .filter(run -> isPumped(run) || isOf(run, proven.change().at()))
+          .map(Run::id)
+          .map(
+              run -> new Cost.FlowsOtherwise(run, flow(run, usual.get()), flow(run, changed.get())))
+          .filter(Costs::isWorthTelling)
+          .forEach(costs::add);
+    }
+  }
+
+  private static boolean isPumped(Run run) {
+    return run.parts().stream().anyMatch(Part.Pump.class::isInstance);
+  }
+
+  private static boolean isOf(Run run, String id) {
+    return run.id().equals(id) || run.parts().stream().anyMatch(part -> part.id().equals(id));
+  }
+
+  private static boolean isWorthTelling(Cost.FlowsOtherwise flows) {
+    double difference = Math.abs(flows.now() - flows.before());
+    return difference >= FLOW_WORTH_TELLING
+        && difference >= SHARE_WORTH_TELLING * Math.max(flows.before(), flows.now());
+  }
+
+  /** What a run carries on average (m³/s), whichever way it goes. */
+  private static double flow(String run, Ledger ledger) {
+    return ledger.entries().stream()
+            .filter(entry -> entry.path().equals(run) && entry.way() == Ledger.Way.RUN)
+            .mapToDouble(Ledger.Entry::volume)
+            .max()
+            .orElse(0)
+        / ledger.until();
   }
 
   /**

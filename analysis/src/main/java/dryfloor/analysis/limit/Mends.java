@@ -46,8 +46,11 @@ public final class Mends {
     return of(new Today(today, Bounds.DRY_FLOORS), failure, threads, progress);
   }
 
-  /** The same for a failure that does today what none may do. */
+  /** The same for a failure that does today what none may do; where it does not, none. */
   static List<Remedy> of(Today today, Failure failure, int threads, Progress progress) {
+    if (today.isRight(failure)) {
+      return List.of();
+    }
     Mends mends = new Mends(today, failure, progress);
     List<Supplier<Optional<Remedy>>> tasks = new ArrayList<>();
     mends.choices.all().forEach(property -> tasks.add(() -> mends.byMoving(property)));
@@ -118,17 +121,18 @@ public final class Mends {
     }
     return new NearestMend(choices, property, today, failure, proof, progress::cancelled)
         .find()
-        .map(found -> remedy(found.change(), found.with()));
+        .map(this::remedy);
   }
 
   private Optional<Remedy> firstOf(List<SingleChange> ladder) {
     return ladder.stream()
-        .flatMap(change -> proof.of(change).map(with -> remedy(change, with)).stream())
-        .findFirst();
+        .flatMap(change -> proof.of(change).stream())
+        .findFirst()
+        .map(this::remedy);
   }
 
-  private Remedy remedy(SingleChange change, SweepResult with) {
+  private Remedy remedy(Proven proven) {
     return new Remedy(
-        failure, change, with.installation(), Costs.between(today.results(), with, change));
+        failure, proven.change(), proven.with().installation(), Costs.of(proven, today));
   }
 }

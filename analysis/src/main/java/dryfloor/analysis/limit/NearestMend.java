@@ -1,7 +1,6 @@
 package dryfloor.analysis.limit;
 
 import dryfloor.analysis.failure.Failure;
-import dryfloor.analysis.sweep.SweepResult;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -32,9 +31,6 @@ final class NearestMend {
   private final BooleanSupplier cancelled;
   private final Map<Integer, Boolean> helping = new HashMap<>();
   private final Map<Integer, Optional<Proven>> proven = new HashMap<>();
-
-  /** A change and all answers with it. */
-  record Proven(SingleChange change, SweepResult with) {}
 
   NearestMend(
       Choices choices,
@@ -117,7 +113,7 @@ final class NearestMend {
         step,
         value -> {
           SingleChange change = SingleChange.Moved.of(property, scale, scale.value(value));
-          return proof.of(change).map(with -> new Proven(change, with));
+          return proof.of(change);
         });
   }
 }

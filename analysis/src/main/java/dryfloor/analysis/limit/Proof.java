@@ -41,8 +41,8 @@ final class Proof {
     this.wrong = today.wrong().map(FailureNames::id).collect(Collectors.toSet());
   }
 
-  /** All answers with the change, if it is one that mends and breaks nothing. */
-  Optional<SweepResult> of(SingleChange change) {
+  /** The change with all answers, if it is one that mends and breaks nothing. */
+  Optional<Proven> of(SingleChange change) {
     Installation changed = change.in(today.installation());
     if (choices.faultOf(changed).isPresent()) {
       return Optional.empty();
@@ -50,7 +50,9 @@ final class Proof {
     try {
       Inquiry inquiry = Inquiry.of(changed, cancelled);
       Outcome normal = inquiry.normal();
-      return runsAsBefore(change, normal) ? run(inquiry, normal) : Optional.empty();
+      return runsAsBefore(change, normal)
+          ? run(inquiry, normal).map(with -> new Proven(change, with, inquiry.undisturbed()))
+          : Optional.empty();
     } catch (BaselineProblem spillsWhenAllIsWell) {
       return Optional.empty();
     }

@@ -24,7 +24,9 @@ final class Today {
   private final Bounds bounds;
   private final Set<Failure> wrong;
   private final Set<Failure> right;
+  private final Once<Inquiry> settledAgain;
   private final Once<Optional<Untouched>> untouched;
+  private final Once<Optional<Outcome>> undisturbed;
 
   Today(SweepResult results, Bounds bounds) {
     this.results = results;
@@ -39,7 +41,9 @@ final class Today {
             .map(FailureResult::failure)
             .filter(failure -> !wrong.contains(failure))
             .collect(Collectors.toSet());
-    this.untouched = new Once<>(this::settleAgain);
+    this.settledAgain = new Once<>(this::settleAgain);
+    this.untouched = new Once<>(() -> Untouched.of(settledAgain.get(), results));
+    this.undisturbed = new Once<>(() -> settledAgain.get().undisturbed());
   }
 
   SweepResult results() {
@@ -53,6 +57,11 @@ final class Today {
   /** Normal operation as drawn. */
   Outcome normal() {
     return results.normal();
+  }
+
+  /** What goes on when nothing fails; none where that comes to no answer. */
+  Optional<Outcome> undisturbed() {
+    return undisturbed.get();
   }
 
   Installation installation() {
@@ -116,9 +125,9 @@ final class Today {
         : failure -> false;
   }
 
-  private Optional<Untouched> settleAgain() {
+  private Inquiry settleAgain() {
     try {
-      return Untouched.of(Inquiry.of(installation(), () -> false), results);
+      return Inquiry.of(installation(), () -> false);
     } catch (BaselineProblem problem) {
       throw new IllegalStateException("what settled once must settle again", problem);
     }

@@ -1,20 +1,12 @@
 package dryfloor.analysis.sweep;
 
-import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
 import java.util.Comparator;
 
-/**
- * Which of two results is worse: no answer before any answer, then the verdict, then water on
- * floors, then water that does not stop, then the margin. Equal ones keep the order of the list.
- */
+/** Which of two results is worse. Equal ones keep the order of the list. */
 final class WorstFirst {
 
-  static final Comparator<FailureResult> ORDER =
-      Comparator.comparingInt(WorstFirst::group)
-          .thenComparingDouble(result -> -number(result, Outcome::reachedFloors))
-          .thenComparingDouble(result -> -number(result, WorstFirst::rate))
-          .thenComparingDouble(result -> number(result, outcome -> outcome.margin().freeboard()));
+  static final Comparator<FailureResult> ORDER = Comparator.comparing(HowBad::of);
 
   /**
    * Which of two courses of one failure is worse. They begin with the same levels, so the least
@@ -23,9 +15,9 @@ final class WorstFirst {
    * apart does not decide, so this compares two and sorts no more.
    */
   static final Comparator<FailureResult> COURSES =
-      Comparator.comparingInt(WorstFirst::group)
+      Comparator.comparingInt((FailureResult result) -> HowBad.of(result).group())
           .thenComparing((one, other) -> moreWater(one, other, Outcome::reachedFloors))
-          .thenComparingDouble(result -> -number(result, WorstFirst::rate))
+          .thenComparingDouble(result -> -HowBad.of(result).rate())
           .thenComparing((one, other) -> moreWater(one, other, WorstFirst::spilled))
           .thenComparing(WorstFirst::lessFreeboard)
           .thenComparingDouble(result -> -number(result, WorstFirst::gained));
@@ -43,7 +35,7 @@ final class WorstFirst {
 
   /** Whether two courses come to what nobody could tell apart. */
   static boolean isSame(FailureResult one, FailureResult other) {
-    return group(one) == group(other)
+    return HowBad.of(one).group() == HowBad.of(other).group()
         && isSameWater(number(one, Outcome::reachedFloors), number(other, Outcome::reachedFloors))
         && isSameWater(number(one, WorstFirst::spilled), number(other, WorstFirst::spilled))
         && isClose(
@@ -73,34 +65,11 @@ final class WorstFirst {
     return Double.compare(one, other) == 0 || Math.abs(one - other) <= SAME_LEVEL;
   }
 
-  private static int group(FailureResult result) {
-    return switch (result) {
-      case FailureResult.Unanswered unanswered -> 0;
-      case FailureResult.Answered answered ->
-          switch (answered.outcome().verdict()) {
-            case WET -> 1;
-            case CAUGHT -> 2;
-            case DRY -> 3;
-          };
-      case FailureResult.Skipped skipped -> 4;
-    };
-  }
-
   private static double number(FailureResult result, OutcomeNumber number) {
     return switch (result) {
       case FailureResult.Answered answered -> number.of(answered.outcome());
       case FailureResult.Unanswered unanswered -> 0;
       case FailureResult.Skipped skipped -> 0;
-    };
-  }
-
-  private static double rate(Outcome outcome) {
-    return switch (outcome.ending()) {
-      case Ending.Continues continues -> continues.rate();
-      case Ending.AtRest rest -> 0;
-      case Ending.Repeats repeats -> 0;
-      case Ending.StillMoving moving -> 0;
-      case Ending.UpAndDown swinging -> 0;
     };
   }
 

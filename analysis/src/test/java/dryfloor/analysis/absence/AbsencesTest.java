@@ -4,16 +4,23 @@ import static dryfloor.analysis.installation.Plan.box;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.installation.InTurn;
 import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.RunPlan;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.HowBad;
 import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.Sweep;
+import dryfloor.model.Conditions;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
 import dryfloor.model.element.Control;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
@@ -164,6 +171,41 @@ class AbsencesTest {
     LeftAlone.Known lost = known(after(withSensor(r -> {}).draw(), DAY), "seam-leaks.display");
     assertThat(lost.firstWet()).isPresent();
     assertThat(lost.guards()).isEmpty();
+  }
+
+  /** Of two that have brought as much by then, the one that goes on. */
+  @Test
+  void theSameWaterThatGoesOnIsWorse() {
+    LeftAlone.Known over = hundredLitres(new Failure.WallFails("vat"), 0);
+    LeftAlone.Known goesOn = hundredLitres(new Failure.SeamLeaks("pool"), 1e-5);
+
+    assertThat(new AbsenceResult(List.of(DAY), List.of(over, goesOn)).worstBy(DAY))
+        .contains(goesOn);
+  }
+
+  private static LeftAlone.Known hundredLitres(Failure failure, double rate) {
+    return new LeftAlone.Known(
+        failure,
+        List.of(0.1),
+        List.of(new HowBad(1, 0.1, rate, 0.02)),
+        OptionalDouble.of(HOUR),
+        Optional.empty());
+  }
+
+  @Test
+  void theWorstIsTheFirstInTheListOfFailures() throws BaselineProblem {
+    for (Installation house : List.of(houseWithATap().draw(), withSensor(r -> {}).draw())) {
+      Conditions usual = house.conditions();
+      Installation aDay = house.withConditions(new Conditions(usual.celsius(), DAY));
+      Failure first =
+          Sweep.everyFailure(aDay, 1, Progress.NONE).worstFirst().stream()
+              .map(FailureResult::failure)
+              .filter(failure -> !(failure instanceof Failure.NobodyComesBack))
+              .findFirst()
+              .orElseThrow();
+
+      assertThat(after(aDay, DAY).worstBy(DAY).map(LeftAlone.Known::failure)).contains(first);
+    }
   }
 
   /** 1 m² of water, 200 mm below its rim, topped up by a float from a tap of 0.5 L/min. */

@@ -86,6 +86,22 @@ class RunProfileTest {
     assertThat(intoWhatItStandsIn.lowestOutside()).isEmpty();
   }
 
+  /**
+   * The reservoir's bottom is at 0.3 m, lower than the end of its standpipe over the sump's rim, so
+   * it leaves through the wall; a hose lies over both rims.
+   */
+  @Test
+  void aStraightRunToAnEndOverAnotherRimPartsHalfway() {
+    RunEnd overTheSump = new Opening("sump", 0.8, Kind.FREE);
+    RunProfile standpipe =
+        profile(new Opening("reservoir", 1.0, Kind.STANDPIPE), overTheSump, List.of());
+    RunProfile hose = profile(new Opening("reservoir", 1.2, Kind.FREE), overTheSump, List.of());
+
+    assertThat(standpipe.lowestOutside().orElseThrow().along()).isCloseTo(3, within(1e-12));
+    assertThat(standpipe.lowestOutside().orElseThrow().elevation()).isCloseTo(0.9, within(1e-12));
+    assertThat(hose.lowestOutside().orElseThrow().elevation()).isCloseTo(1.0, within(1e-12));
+  }
+
   @Test
   void aJointAtTheLowestPointStandsForIt() {
     List<Waypoint> sag = List.of(new Waypoint(0.1, 1), new Waypoint(4.6, 5));

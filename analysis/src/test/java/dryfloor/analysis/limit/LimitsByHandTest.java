@@ -1,5 +1,6 @@
 package dryfloor.analysis.limit;
 
+import static dryfloor.analysis.installation.Plan.box;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -7,12 +8,15 @@ import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.installation.DisplayAboveSump;
 import dryfloor.analysis.installation.EverythingHouse;
 import dryfloor.analysis.installation.OnlyWith;
+import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.TwoTanks;
 import dryfloor.analysis.installation.WaterAssert;
 import dryfloor.analysis.outcome.Outcome;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.analysis.sweep.Progress;
+import dryfloor.analysis.sweep.Sweep;
 import dryfloor.analysis.sweep.SweepResult;
 import dryfloor.model.Installation;
 import java.util.List;
@@ -287,6 +291,75 @@ class LimitsByHandTest {
     Installation house = OnlyWith.failures(new TwoTanks().plan().draw(), parts::equals);
 
     assertThat(limit(house, new Property.Rim("display")).mends()).isEmpty();
+  }
+
+  /**
+   * Six vats with running water, whose lips lie 30 mm below their rims; beside them a reservoir of
+   * 0.25 m², its rim 600 mm up, in a bund of 1 m² that is 80 mm deep.
+   *
+   * <pre>
+   * If the wall of the reservoir fails, its water stands in both at one level, up to the bund's rim:
+   *   1 m² · 80 mm = 80 L, in the reservoir 320 mm
+   *   today it is 100 mm, which come to 25 mm, 55 mm below the rim
+   * </pre>
+   *
+   * With a lip half clogged each vat comes closer to its rim than that, so those six are what the
+   * search looks at first, and nobody foresees the seventh.
+   */
+  @Test
+  void aFailureThatNobodyForesawDecides() throws BaselineProblem {
+    Failure wallFails = new Failure.WallFails("reservoir");
+    Installation house =
+        OnlyWith.failures(
+            sixVats()
+                .basin("bund", box(1, 1, 0.08), "room")
+                .vessel("reservoir", box(0.5, 0.5, 0.6), v -> v.in("bund").level(0.1).fresh())
+                .draw(),
+            failure ->
+                failure.equals(wallFails)
+                    || (failure instanceof Failure.RunClogs clogs
+                        && clogs.degree() == Failure.Degree.BY_HALF));
+    assertThat(roomLeft(house)).hasSize(7).endsWith(Map.entry(wallFails, 55L));
+
+    LimitAnswer.Found found = limit(house, new Property.RunningLevel("reservoir"));
+
+    SafeRange range = found.today().orElseThrow();
+    assertThat(range.to()).isCloseTo(0.32, within(1e-9));
+    assertThat(range.above()).isEqualTo(new Decider.FloorWet(wallFails));
+  }
+
+  private static Plan sixVats() {
+    Plan plan = Plan.of("Vats").storey("ground", 0).floor("room", 12).drain("sewer", -0.5);
+    for (int i = 1; i <= 6; i++) {
+      String vat = "vat-" + i;
+      String tap = "tap-" + i;
+      plan.vessel(vat, box(0.5, 0.5, 0.4), v -> v.in("room").level(0.37))
+          .source(tap, 1, 5e-5)
+          .run("feed-" + i, r -> r.fromSupply(tap).to(vat, 0.5).bore(0.02).length(1))
+          .run("lip-" + i, r -> r.fromLip(vat, 0.37).toDrain("sewer").bore(0.05).length(1.5));
+    }
+    return plan;
+  }
+
+  /** How much room is left below a rim (mm) after each failure, the least first. */
+  private static List<Map.Entry<Failure, Long>> roomLeft(Installation house)
+      throws BaselineProblem {
+    return Sweep.everyFailure(house, 1, Progress.NONE).results().stream()
+        .filter(FailureResult.Answered.class::isInstance)
+        .map(FailureResult.Answered.class::cast)
+        .map(answer -> Map.entry(answer.failure(), roomLeft(answer.outcome())))
+        .sorted(Map.Entry.comparingByValue())
+        .toList();
+  }
+
+  private static long roomLeft(Outcome outcome) {
+    return Math.round(
+        outcome.vessels().stream()
+                .filter(vessel -> vessel.highestLevel() > vessel.levelBefore() + 1e-4)
+                .mapToDouble(vessel -> vessel.rim() - vessel.highestLevel())
+                .min()
+                .orElseThrow()
+            * 1000);
   }
 
   @Test

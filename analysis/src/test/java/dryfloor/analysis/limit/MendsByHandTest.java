@@ -110,6 +110,15 @@ class MendsByHandTest {
     assertLevel(after(POWER_LOST, remedy.mended()), "display").isCloseToMillimetres(400);
   }
 
+  /** An outlet over the rim lets nothing back, so no other one is a mend. */
+  @Test
+  void whatWetsNoFloorNeedsNoMend() throws BaselineProblem {
+    Installation house = new TwoTanks().outletOverTheRim().plan().draw();
+    assertThat(after(POWER_LOST, house).verdict()).isEqualTo(Verdict.DRY);
+
+    assertThat(mends(house, POWER_LOST)).isEmpty();
+  }
+
   /**
    * An outlet through the wall can't slip out; a free end over the rim can, and pours on the floor.
    */
@@ -231,5 +240,88 @@ class MendsByHandTest {
         new Proof(new Today(today, Bounds.DRY_FLOORS), DRAIN_CLOGGED, choices, () -> false);
     assertThat(proof.of(higher)).isPresent();
     assertThat(proof.of(aboveTheWater)).isEmpty();
+  }
+
+  /**
+   *
+   *
+   * <pre>
+   * The pump brings 0.5 L/s where nothing stands against it, and 1000 m would stop it. It lifts the
+   * water 1.8 m, from the sump at 270 mm to 2.05 m and through the pipe. At four fifths of its speed:
+   *   today   0.5 (1 − 1.8/1000)             0.4991 L/s
+   *   then    0.4 (1 − 1.8/(0.64 · 1000))    0.3989 L/s
+   * The drain carries the same, which goes without saying.
+   * </pre>
+   */
+  @Test
+  void aSlowerPumpCostsFlow() throws BaselineProblem {
+    Installation house = dosedHouse();
+
+    assertThat(flows(house, new Property.PumpSpeed("return-pump"), 0.8))
+        .singleElement()
+        .satisfies(
+            flow -> {
+              assertThat(flow.run()).isEqualTo("return");
+              assertThat(flow.before()).isCloseTo(0.4991e-3, within(1e-7));
+              assertThat(flow.now()).isCloseTo(0.3989e-3, within(1e-7));
+            });
+    assertThat(flows(house, new Property.PumpSpeed("return-pump"), 0.97))
+        .as("what differs by less than a twentieth is not worth telling")
+        .isEmpty();
+  }
+
+  /** What the display takes in, the drain takes away, however wide it is and however high. */
+  @Test
+  void aDrainThatIsMovedCostsNoFlow() throws BaselineProblem {
+    Installation house = dosedHouse();
+
+    assertThat(flows(house, new Property.DrainBore("drain"), 0.07)).isEmpty();
+    assertThat(flows(house, new Property.StandpipeLip("drain", Failure.End.FIRST), 1.92)).isEmpty();
+  }
+
+  /**
+   * Two lips of 50 mm at one height share 0.4991 L/s by halves. With one of them 40 mm wide they
+   * share it by their rims, 4 to 5: 0.2218 in place of 0.2496 L/s.
+   */
+  @Test
+  void aNarrowerDrainLeavesMoreToTheOther() throws BaselineProblem {
+    Installation house =
+        OnlyWith.failures(
+            new TwoTanks()
+                .outletOverTheRim()
+                .dosed()
+                .plan()
+                .run(
+                    "other-drain",
+                    r -> r.fromLip("display", 0.4).to("sump", 0.5).bore(0.05).length(2))
+                .draw(),
+            failure -> false);
+
+    assertThat(flows(house, new Property.DrainBore("drain"), 0.04))
+        .singleElement()
+        .satisfies(
+            flow -> {
+              assertThat(flow.run()).isEqualTo("drain");
+              assertThat(flow.before()).isCloseTo(0.24955e-3, within(1e-7));
+              assertThat(flow.now()).isCloseTo(0.2218e-3, within(1e-6));
+            });
+  }
+
+  private static Installation dosedHouse() {
+    return OnlyWith.failures(
+        new TwoTanks().outletOverTheRim().dosed().plan().draw(), failure -> false);
+  }
+
+  private static List<Cost.FlowsOtherwise> flows(
+      Installation house, Property property, double value) throws BaselineProblem {
+    SingleChange change =
+        SingleChange.Moved.of(property, new Choices(house).scale(property), value);
+    Today today = new Today(Sweep.everyFailure(house, 1, Progress.NONE), Bounds.DRY_FLOORS);
+    Inquiry changed = Inquiry.of(change.in(house), () -> false);
+    SweepResult answers = Sweep.everyFailure(changed, 1, Progress.NONE);
+    return Costs.of(new Proven(change, answers, changed.undisturbed()), today).stream()
+        .filter(Cost.FlowsOtherwise.class::isInstance)
+        .map(Cost.FlowsOtherwise.class::cast)
+        .toList();
   }
 }

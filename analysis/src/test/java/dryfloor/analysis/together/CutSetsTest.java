@@ -1,5 +1,6 @@
 package dryfloor.analysis.together;
 
+import static dryfloor.analysis.installation.Plan.box;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
@@ -8,6 +9,7 @@ import dryfloor.analysis.failure.Failure.Degree;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.installation.InTurn;
 import dryfloor.analysis.installation.OnlyWith;
+import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.ReservoirInABund;
 import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.sweep.BaselineProblem;
@@ -113,6 +115,80 @@ class CutSetsTest {
     assertThat(found.sets())
         .singleElement()
         .satisfies(set -> assertThat(set.failures()).doesNotContain(InTurn.failure()));
+  }
+
+  /** The bund stands in a pit to which an air conditioner brings 12 L a day. */
+  private static Plan inAPit() {
+    return ReservoirInABund.room()
+        .drain("sewer", -0.5)
+        .source("condensate", 0.5, 0.012 / ReservoirInABund.AWAY)
+        .vessel("pit", box(2, 1.5, 0.15), v -> v.in("room").level(0.02))
+        .basin("bund", box(1.6, 1, 0.1), "pit")
+        .vessel("reservoir", box(1, 0.5, 1), v -> v.in("bund").raised(0.01).level(0.8).fresh())
+        .run("drip", r -> r.fromSupply("condensate").to("pit", 0.2).bore(0.012).length(1))
+        .run(
+            "overflow",
+            r ->
+                r.from("reservoir", 0.9).toDrain("sewer").duty(Run.Duty.DRAIN).bore(0.04).length(2))
+        .run(
+            "fill",
+            r ->
+                r.fromSupply("mains")
+                    .to("reservoir", 1.24)
+                    .bore(0.012)
+                    .length(2)
+                    .floatValve("float", 1, 0.4, "reservoir", 0.8, 0.05));
+  }
+
+  /** Whichever of the two that are apart is listed first: the valve before the clogged drain. */
+  @Test
+  void aThirdFailureJoinsTwoThatAreApartInAPitWithADrain() throws BaselineProblem {
+    Failure clogged = new Failure.RunClogs("pit-drain", Degree.FULLY);
+    Installation pit =
+        inAPit()
+            .run("pit-drain", r -> r.fromLip("pit", 0.02).toDrain("sewer").bore(0.04).length(1))
+            .draw();
+
+    assertThatAThirdJoins(new Pair(FLOAT, clogged), pit);
+  }
+
+  /** And the pump that stops before the valve. */
+  @Test
+  void aThirdFailureJoinsTwoThatAreApartInAPitThatIsPumpedDry() throws BaselineProblem {
+    Failure stopped = new Failure.PumpStops("pit-pump");
+    Installation pit =
+        inAPit()
+            .circuit("main")
+            .run(
+                "pit-drain",
+                r ->
+                    r.from("pit", 0.02)
+                        .toDrain("sewer")
+                        .length(2)
+                        .by(0.5, 1)
+                        .pump("pit-pump", 0.1, "main", 0, 3, 1, 0))
+            .draw();
+
+    assertThatAThirdJoins(new Pair(stopped, FLOAT), pit);
+  }
+
+  /**
+   * The float alone is the overflow's business, the pit alone holds its 12 L; the two have nothing
+   * to do with each other. If the overflow is clogged, the bund runs over into the pit, which then
+   * is where they meet.
+   */
+  private static void assertThatAThirdJoins(Pair apart, Installation pit) throws BaselineProblem {
+    Set<Failure> three = Set.of(apart.first(), apart.second(), OVERFLOW);
+    Inquiry inquiry = Inquiry.of(OnlyWith.failures(pit, three::contains), () -> false);
+
+    CutSetResult found = CutSets.of(inquiry, 1, Progress.NONE);
+
+    assertThat(found.pairs().of(PairAnswer.Apart.class))
+        .extracting(PairAnswer.Apart::pair)
+        .contains(apart);
+    assertThat(found.sets())
+        .singleElement()
+        .satisfies(set -> assertThat(Set.copyOf(set.failures())).isEqualTo(three));
   }
 
   private static List<List<Failure>> threesOfDryPairs(CutSetResult found) {

@@ -33,7 +33,8 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     footer = {
       "",
-      "Exit codes: 0 a limit or mend is told, 2 the drawing is wrong or nothing fits --of or --mend,",
+      "Exit codes: 0 a limit or mend is told, 2 the drawing is wrong or nothing fits --of or"
+          + " --mend,",
       "3 a search was not finished.",
       "",
       "Examples:",
@@ -102,17 +103,23 @@ public final class LimitsCommand implements Callable<Integer> {
           one.refuse(
               List.of(new Problem(0, 0, "", unclear.complaint(), "give the id of one failure")));
       case FailureSearch.Found.Meant meant -> {
-        try (WatchedProgress progress = one.progress()) {
-          tell(
-              one,
-              installation,
-              workplace
-                  .analyst()
-                  .mends(installation, meant.failure(), bounds, threads.count(), progress));
-        }
+        mends(one, installation, bounds, meant.failure());
         yield ExitCode.FLOOR_DRY;
       }
     };
+  }
+
+  private void mends(OneDrawing one, Installation installation, Bounds bounds, Failure failure)
+      throws BaselineProblem {
+    Wording wording = options.wording(installation);
+    try (WatchedProgress progress = one.progress()) {
+      LimitResult mends =
+          workplace.analyst().mends(installation, failure, bounds, threads.count(), progress);
+      one.tell(
+          wording,
+          () -> LimitsReport.ofMends(mends, failure, wording, workplace.surface().ink()),
+          json -> json.limited(file, wording, mends));
+    }
   }
 
   private ExitCode limits(OneDrawing one, Installation installation, Bounds bounds)

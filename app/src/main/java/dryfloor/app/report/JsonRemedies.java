@@ -1,6 +1,7 @@
 package dryfloor.app.report;
 
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.limit.Cost;
 import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.limit.SingleChange;
 import java.util.List;
@@ -9,6 +10,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** What mends failures as JSON. */
 final class JsonRemedies {
+
+  private static final double LITRES_A_MINUTE = 60_000;
 
   private final RemedyWords words;
 
@@ -28,6 +31,17 @@ final class JsonRemedies {
     into.put("sentence", words.change(remedy.change()));
     ArrayNode costs = into.putArray("costs");
     words.costs(remedy).forEach(costs::add);
+    ArrayNode flows = into.putArray("flows");
+    remedy.costs().stream()
+        .filter(Cost.FlowsOtherwise.class::isInstance)
+        .map(Cost.FlowsOtherwise.class::cast)
+        .forEach(flow -> put(flows.addObject(), flow));
+  }
+
+  private static void put(ObjectNode into, Cost.FlowsOtherwise flow) {
+    into.put("run", flow.run());
+    JsonOutcome.number(into, "flow_L_per_min", flow.now() * LITRES_A_MINUTE);
+    JsonOutcome.number(into, "today_L_per_min", flow.before() * LITRES_A_MINUTE);
   }
 
   private static void added(ObjectNode into, SingleChange change) {

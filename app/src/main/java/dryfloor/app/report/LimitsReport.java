@@ -7,6 +7,7 @@ import dryfloor.analysis.limit.LimitResult;
 import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.limit.Scale;
 import java.util.List;
+import java.util.Optional;
 
 /** How far each thing can be changed before a further failure wets a floor. */
 public final class LimitsReport {
@@ -14,26 +15,36 @@ public final class LimitsReport {
   private final Wording wording;
   private final PropertyWords words;
   private final LimitResult result;
+  private final Optional<Failure> toMend;
   private final Lines lines;
 
-  private LimitsReport(Wording wording, LimitResult result, Ink ink) {
+  private LimitsReport(Wording wording, LimitResult result, Optional<Failure> toMend, Ink ink) {
     this.wording = wording;
     this.words = new PropertyWords(wording);
     this.result = result;
+    this.toMend = toMend;
     this.lines = new Lines(ink);
   }
 
   /** The whole report but for what everybody must take care of. */
   public static String of(LimitResult result, Wording wording, Ink ink) {
-    LimitsReport report = new LimitsReport(wording, result, ink);
-    report.head();
-    report.smallestMends();
-    report.limited();
-    report.unlimited();
-    report.held();
-    report.cancelled();
-    report.meaning();
-    return report.lines.text();
+    return new LimitsReport(wording, result, Optional.empty(), ink).text();
+  }
+
+  /** The same where nothing was asked but what mends one failure. */
+  public static String ofMends(LimitResult result, Failure toMend, Wording wording, Ink ink) {
+    return new LimitsReport(wording, result, Optional.of(toMend), ink).text();
+  }
+
+  private String text() {
+    head();
+    smallestMends();
+    limited();
+    unlimited();
+    held();
+    cancelled();
+    meaning();
+    return lines.text();
   }
 
   private void head() {
@@ -45,7 +56,7 @@ public final class LimitsReport {
             + tally.total()
             + " failures, "
             + tally.words()
-            + (result.answers().isEmpty()
+            + (toMend.isPresent()
                 ? "."
                 : ". A range holds while every failure that is dry or caught today stays so."));
     BoundsText.sentences(result.bounds(), wording)
@@ -112,6 +123,14 @@ public final class LimitsReport {
     if (!names.isEmpty()) {
       lines.heading("No limit within what was looked at");
       names.forEach(name -> lines.paragraph("  ", "    ", name));
+      int wrong = result.wrongToday().size();
+      if (wrong > 0) {
+        lines.paragraph(
+            "  ",
+            "But none of these values mends "
+                + (wrong == 1 ? "the one failure that goes" : "one of the " + wrong + " that go")
+                + " wrong today, which no value is held against.");
+      }
     }
   }
 
@@ -140,24 +159,29 @@ public final class LimitsReport {
 
   private void meaning() {
     lines.blank();
-    if (result.answers().isEmpty()) {
+    if (toMend.isPresent()) {
       lines.paragraph(
           "",
           result.remedies().isEmpty()
-              ? "No single change that was tried mends it without wetting a floor after another"
-                  + " failure."
-              : "Heights are above the inside bottom of the vessel. A change with which a pump moves"
-                  + " no water any more is no mend. Have what is added sized and fitted by somebody"
-                  + " of the trade, and try it with water.");
+              ? withoutMend(toMend.get())
+              : "Heights are above the inside bottom of the vessel. A change with which a pump"
+                  + " moves no water any more is no mend. Have what is added sized and fitted by"
+                  + " somebody of the trade, and try it with water.");
       return;
     }
     lines.paragraph(
         "",
-        "Heights are above the inside bottom of the vessel. One thing is changed at a time, all else"
-            + " stays as drawn. Every end was tried with every failure that can have to do with"
-            + " it, as was its neighbour beyond;"
-            + " between the values tried first, a sixteenth of the scale apart, a narrower gap would"
-            + " not be seen.");
+        "Heights are above the inside bottom of the vessel. One thing is changed at a time, all"
+            + " else stays as drawn. Every end was tried with every failure that can have to do"
+            + " with it, as was its neighbour beyond; between the values tried first, a sixteenth"
+            + " of the scale apart, a narrower gap would not be seen.");
+  }
+
+  private String withoutMend(Failure failure) {
+    return result.wrongToday().contains(failure)
+        ? "No single change that was tried mends it without wetting a floor after another failure."
+        : FailureNames.name(failure, wording.installation())
+            + ": this does nothing as drawn that it may not, so there is nothing to mend.";
   }
 
   private <A extends LimitAnswer> List<A> of(Class<A> kind) {

@@ -51,12 +51,22 @@ public final class PairsReport {
           "",
           count(alone, "failure")
               + (alone == 1 ? " wets" : " wet")
-              + " a floor alone ('dryfloor check FILE') and must be mended first; "
-              + count(pairs.of(PairAnswer.WetAlone.class).size(), "pair")
-              + " with "
-              + (alone == 1 ? "it" : "one of them")
-              + " tell nothing more.");
+              + " a floor alone ('dryfloor check FILE') and must be mended first"
+              + pairsWithThem(alone)
+              + ".");
     }
+  }
+
+  private String pairsWithThem(long wetAlone) {
+    int with = pairs.of(PairAnswer.WetAlone.class).size();
+    return with == 0
+        ? ""
+        : "; "
+            + count(with, "pair")
+            + " with "
+            + (wetAlone == 1 ? "it" : "one of them")
+            + (with == 1 ? " tells" : " tell")
+            + " nothing more";
   }
 
   private String asked() {

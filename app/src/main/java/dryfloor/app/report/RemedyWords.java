@@ -118,6 +118,13 @@ public final class RemedyWords {
               + level(level.now() - bottom(level.vessel()))
               + " in place of "
               + level(level.before() - bottom(level.vessel()));
+      case Cost.FlowsOtherwise flow ->
+          Sentences.capital(the(flow.run()))
+              + " carries "
+              + wording.amounts().flow(flow.now())
+              + " in place of "
+              + wording.amounts().flow(flow.before())
+              + " when all is well";
       case Cost.LosesMore loss ->
           Sentences.capital(the(loss.vessel()))
               + " is left with "

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dryfloor.analysis.absence.GuardsAtWork;
 import dryfloor.analysis.absence.LeftAlone;
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.sweep.HowBad;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,6 +24,7 @@ class AwayCommandTest {
       new LeftAlone.Known(
           new Failure.BuildingLosesPower(),
           List.of(0.0, 0.0),
+          List.of(bad(3, 0), bad(3, 0)),
           OptionalDouble.empty(),
           Optional.empty());
 
@@ -30,6 +32,7 @@ class AwayCommandTest {
       new LeftAlone.Known(
           new Failure.SeamLeaks("sump"),
           List.of(0.0, 0.25),
+          List.of(bad(3, 0), bad(1, 0.25)),
           OptionalDouble.of(30 * 3600),
           Optional.of(
               new GuardsAtWork.Compared(
@@ -43,6 +46,7 @@ class AwayCommandTest {
       new LeftAlone.Known(
           new Failure.PumpStops("return-pump"),
           List.of(0.04, 0.04),
+          List.of(bad(1, 0.04), bad(1, 0.04)),
           OptionalDouble.of(90),
           Optional.of(
               new GuardsAtWork.Compared(
@@ -51,6 +55,10 @@ class AwayCommandTest {
                   0,
                   OptionalDouble.of(90),
                   OptionalDouble.empty())));
+
+  private static HowBad bad(int group, double reachedFloors) {
+    return new HowBad(group, reachedFloors, 0, 0.02);
+  }
 
   @TempDir private Path folder = Path.of("");
 

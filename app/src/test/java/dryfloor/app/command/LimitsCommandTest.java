@@ -82,7 +82,8 @@ class LimitsCommandTest {
         .containsSubsequence(
             "ends with less than 80 % of its water",
             "outside of 33.0 g/kg to 37.0 g/kg",
-            "At 302 mm, just above: Power lost in the whole building leaves the display at 32.94 g/kg",
+            "At 302 mm, just above: Power lost in the whole building leaves the display at 32.94"
+                + " g/kg",
             "At 39 mm, just below: Power lost in the whole building leaves the display with 78.4 %"
                 + " of its");
   }
@@ -139,6 +140,31 @@ class LimitsCommandTest {
             "Take care");
   }
 
+  /** Nobody is to think that a value without a limit is one at which no floor gets wet. */
+  @Test
+  void whereThereIsNoLimitItIsToldThatNothingIsMended() throws IOException {
+    LimitAnswer anyLevel =
+        new LimitAnswer.Found(
+            new Property.RunningLevel("sump"),
+            SUMP,
+            List.of(
+                new SafeRange(
+                    SUMP.value(1),
+                    new Decider.NotLookedAt(),
+                    SUMP.value(500),
+                    new Decider.NotLookedAt())),
+            List.of(),
+            OptionalDouble.empty());
+    Desk desk = new Desk().answers(Desk.answered(WALL, SampleOutcome.wet())).limits(anyLevel);
+    desk.run("limits", drawing());
+    assertThat(desk.out().replaceAll("\\s+", " "))
+        .containsSubsequence(
+            "No limit within what was looked at",
+            "Running level of the sump (1 mm to 500 mm)",
+            "But none of these values mends the one failure that goes wrong today, which no value"
+                + " is held against.");
+  }
+
   private static Remedy higherRim(Installation shop) {
     Scale rim = new Scale(Scale.Kind.HEIGHT, -2.68, 1e-3, 263, 1000, -2.68 + 0.5);
     SingleChange higher =
@@ -147,7 +173,9 @@ class LimitsCommandTest {
         WALL,
         higher,
         higher.in(shop),
-        List.of(new Cost.RunsElsewhere("sump", SUMP.value(262), SUMP.value(270))));
+        List.of(
+            new Cost.RunsElsewhere("sump", SUMP.value(262), SUMP.value(270)),
+            new Cost.FlowsOtherwise("return-line", 5e-4, 4e-4)));
   }
 
   private static Remedy cutOff(Installation shop) {
@@ -190,7 +218,9 @@ class LimitsCommandTest {
             "Sump bursts and loses all its water at once",
             "- Rim of the sump: 510 mm in place of 500 mm",
             "The sump runs at 270 mm in place of 262 mm",
-            "- Add a high-level cut-off to the sump that stops the return pump at 400 mm and lets it",
+            "The return line carries 24 L/min in place of 30 L/min when all is well",
+            "- Add a high-level cut-off to the sump that stops the return pump at 400 mm and lets"
+                + " it",
             "It can fail itself, without wetting a floor:",
             "Running level of the sump, today 262 mm");
   }
@@ -203,6 +233,22 @@ class LimitsCommandTest {
         .contains("- Rim of the sump: 510 mm in place of 500 mm", "sized and fitted")
         .doesNotContain("Running level of the sump, today");
     assertThat(desk.propertiesAsked()).isEmpty();
+  }
+
+  @Test
+  void aFailureThatGoesWellHasNothingToMend() throws IOException {
+    Desk desk = mending();
+    assertThat(desk.run("limits", drawing(), "--mend", "power-lost.building")).isZero();
+    assertThat(desk.out().replaceAll("\\s+", " "))
+        .contains("Power lost in the whole building: this does nothing as drawn that it may not")
+        .doesNotContain("No single change that was tried");
+  }
+
+  @Test
+  void aFailureThatNothingMendsIsToldAsThat() throws IOException {
+    Desk desk = mending().mends();
+    assertThat(desk.run("limits", drawing(), "--mend", "wall-fails.sump")).isZero();
+    assertThat(desk.out()).contains("No single change that was tried mends it");
   }
 
   @Test
@@ -221,6 +267,10 @@ class LimitsCommandTest {
     assertThat(remedies.path(0).path("kind").asString()).isEqualTo("NUMBER");
     assertThat(remedies.path(0).path("property").asString()).isEqualTo("rim.sump");
     assertThat(remedies.path(0).path("value_mm").asDouble()).isEqualTo(510);
+    JsonNode flow = remedies.path(0).path("flows").path(0);
+    assertThat(flow.path("run").asString()).isEqualTo("return-line");
+    assertThat(flow.path("flow_L_per_min").asDouble()).isEqualTo(24);
+    assertThat(flow.path("today_L_per_min").asDouble()).isEqualTo(30);
     assertThat(remedies.path(1).path("kind").asString()).isEqualTo("CUT_OFF");
     assertThat(remedies.path(1).path("added").asString()).isEqualTo("added-cut-off");
     assertThat(remedies.path(1).path("costs").size()).isEqualTo(1);

@@ -60,7 +60,8 @@ class PairsCommandTest {
     assertThat(desk.out())
         .contains("1 pair wets a floor though neither failure does so alone.")
         .containsPattern(
-            "Power lost in the whole building +Siphon break blocked +34 L on plant room floor +2 min 10 s")
+            "Power lost in the whole building +Siphon break blocked +34 L on plant room floor +2"
+                + " min 10 s")
         .containsSubsequence(
             "Nobody notices these, and they alone decide: test them",
             "Siphon break blocked: then this wets a floor and otherwise does not:",
@@ -87,7 +88,20 @@ class PairsCommandTest {
                 Desk.answered(HOLE, SampleOutcome.dry()), Desk.answered(WALL, SampleOutcome.wet()));
 
     assertThat(desk.run("pairs", drawing())).isEqualTo(1);
-    assertThat(desk.out()).contains("1 failure wets a floor alone");
+    assertThat(desk.out().replaceAll("\\s+", " "))
+        .contains("1 failure wets a floor alone")
+        .contains("must be mended first; 1 pair with it tells nothing more.");
+  }
+
+  @Test
+  void whereNoPairIsWithAWetFailureNoneIsCounted() throws IOException {
+    Desk desk =
+        desk(DRY)
+            .answers(
+                Desk.answered(HOLE, SampleOutcome.dry()), Desk.answered(WALL, SampleOutcome.wet()));
+
+    desk.run("pairs", drawing());
+    assertThat(desk.out().replaceAll("\\s+", " ")).contains("and must be mended first. ");
   }
 
   @Test
