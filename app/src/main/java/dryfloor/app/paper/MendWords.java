@@ -110,10 +110,13 @@ final class MendWords {
                   + wording.amounts().hourlyFlow(goesOn.rate())
                   + " or something that stops it.");
       case Ending.AtRest rest ->
-          Optional.of(
-              "To catch it all, basins and drains have to take "
-                  + wording.amounts().volume(outcome.reachedFloors())
-                  + " more.");
+          Optional.of(outcome.reachedFloors())
+              .filter(wording.amounts()::isWorthTelling)
+              .map(
+                  volume ->
+                      "To catch it all, basins and drains have to take "
+                          + wording.amounts().volume(volume)
+                          + " more.");
       case Ending.Repeats repeats -> Optional.empty();
       case Ending.StillMoving moving -> Optional.empty();
       case Ending.UpAndDown swinging -> Optional.empty();

@@ -61,7 +61,13 @@ class SheetTest {
       ListView<?> findings = screen.find("findings", ListView.class);
       HeadlessScreen.waitUntil("it is listed", () -> findings.getItems().size() == 1);
       assertThat(HeadlessScreen.onScreen(count::getText)).isEqualTo("To be looked at: 1");
-      assertThat(findings.getItems().toString()).contains("above the rim");
+      HeadlessScreen.waitUntil(
+          "it is told by its present name",
+          () ->
+              findings
+                  .getItems()
+                  .toString()
+                  .contains("Not taken over, Filter vat: the water stands 100 mm above the rim"));
       Screenshots.take(screen.scene(), "sheet-refused-listed");
 
       screen.click(findings, 30, 15);

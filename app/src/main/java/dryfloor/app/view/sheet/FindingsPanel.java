@@ -29,13 +29,16 @@ import javafx.util.Duration;
  */
 public final class FindingsPanel extends VBox {
 
+  /** A finding, and its words at present. */
+  private record Listed(Finding finding, String words) {}
+
   private static final double HEIGHT = 150;
   private static final Duration REST = Duration.millis(120);
 
   private final Work work;
   private final ObservableList<Finding> refused;
   private final Label count = new Label();
-  private final ListView<Finding> list = new ListView<>();
+  private final ListView<Listed> list = new ListView<>();
   private final PauseTransition rest = new PauseTransition(REST);
 
   /**
@@ -69,13 +72,16 @@ public final class FindingsPanel extends VBox {
   }
 
   private void choose(Consumer<Finding> goTo) {
-    Optional.ofNullable(list.getSelectionModel().getSelectedItem()).ifPresent(goTo);
+    Optional.ofNullable(list.getSelectionModel().getSelectedItem())
+        .map(Listed::finding)
+        .ifPresent(goTo);
   }
 
   private void show() {
-    List<Finding> findings =
+    List<Listed> findings =
         Stream.concat(
                 refused.stream(), all().sorted(Comparator.comparing(finding -> !finding.isError())))
+            .map(finding -> new Listed(finding, words(finding)))
             .toList();
     if (!findings.equals(list.getItems())) {
       list.getItems().setAll(findings);
@@ -95,28 +101,33 @@ public final class FindingsPanel extends VBox {
         DrawingCheck.check(drawing).stream(), NamedFailures.check(drawing).stream());
   }
 
-  /** A finding: its place, what is wrong, and what would be right. */
-  private final class FindingCell extends WrappedCell<Finding> {
+  /** Its place, what is wrong, and what would be right. */
+  private String words(Finding finding) {
+    return Words.of(
+        kind(finding),
+        Names.of(work.installation().get()).of(finding.element()),
+        finding.message(),
+        finding.remedy());
+  }
+
+  private String kind(Finding finding) {
+    if (refused.contains(finding)) {
+      return "findings.refused";
+    }
+    return finding.isError() ? "findings.error" : "findings.warning";
+  }
+
+  /** A finding as high as its words need. */
+  private static final class FindingCell extends WrappedCell<Listed> {
 
     @Override
-    protected List<Region> parts(Finding finding) {
-      return List.of(wrapped(spoken(finding)));
+    protected List<Region> parts(Listed listed) {
+      return List.of(wrapped(listed.words()));
     }
 
     @Override
-    protected String spoken(Finding finding) {
-      return Words.of(
-          kind(finding),
-          Names.of(work.installation().get()).of(finding.element()),
-          finding.message(),
-          finding.remedy());
-    }
-
-    private String kind(Finding finding) {
-      if (refused.contains(finding)) {
-        return "findings.refused";
-      }
-      return finding.isError() ? "findings.error" : "findings.warning";
+    protected String spoken(Listed listed) {
+      return listed.words();
     }
   }
 }
