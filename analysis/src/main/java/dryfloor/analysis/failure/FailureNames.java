@@ -40,9 +40,9 @@ public final class FailureNames {
     return FailureCauses.of(failure);
   }
 
-  /** What usually helps against it here, in a few words. Common practice. */
-  public static String remedy(Failure failure, Installation installation) {
-    return PartRemedies.of(failure, installation);
+  /** What usually helps against it here, in a few words, by what it comes to. Common practice. */
+  public static String remedy(Failure failure, Installation installation, Harm harm) {
+    return FailureRemedies.of(failure, installation, harm);
   }
 
   private String name(Failure failure) {

@@ -1,16 +1,19 @@
 package dryfloor.analysis.failure;
 
 import dryfloor.analysis.failure.Failure.*;
+import dryfloor.model.Installation;
 
 /** What usually helps against a failure, in a few words. All of it is common practice. */
 final class FailureRemedies {
 
   private FailureRemedies() {}
 
-  static String of(Failure failure) {
+  static String of(Failure failure, Installation installation, Harm harm) {
+    PartRemedies parts = new PartRemedies(installation, harm);
     return switch (failure) {
       case BuildingLosesPower f ->
-          "keep freeboard for all that runs down; lower the running level or raise the siphon break";
+          "keep freeboard for all that runs down; lower the running level or raise the siphon"
+              + " break";
       case BuildingLosesPowerForAWhile f ->
           "keep freeboard for the restart; delay pumps that start together";
       case PowerFlickers f -> "restart delay on every pump; keep freeboard for several restarts";
@@ -18,27 +21,31 @@ final class FailureRemedies {
       case CircuitTrips f ->
           "keep freeboard for all that runs down; put a pump and its overflow guard on one circuit";
       case CircuitTripsForAWhile f -> "keep freeboard for the restart; restart delay on the pump";
-      case PumpStops f -> "keep freeboard for all that runs down; spare pump at hand";
+      case PumpStops f -> parts.pumpStops(f);
       case PumpRunsOn f -> "second, independent high-level stop in series; longest-run timer";
       case PumpDeliversHalf f ->
           "clean the pump on a schedule; compare flow with the day of hand-over";
       case PumpWorksAgainstShutValve f ->
           "tag the valve with its running position; relief or no valve there";
-      case PumpSealLeaks f -> "basin with a drain or leak sensor below the pump";
+      case PumpSealLeaks f -> parts.seal(f);
       case CirculationPumpThrowsWaterOut f ->
           "secure the pump by a bracket and a cord; keep its outlet deep; lid at that side";
       case DeviceCupOverflows f ->
           "lead the cup to a closed container with a float stop; switch that cuts the feed";
-      case DeviceLidOpens f ->
-          "stand it in a basin; limit the pressure; sensor that cuts the feed pump";
-      case DeviceConnectionLetsGo f ->
-          "union or clamp in place of push-fit; basin and sensor below it";
+      case DeviceLidOpens f -> parts.lid(f);
+      case DeviceConnectionLetsGo f -> parts.connection(f);
       case PurifierRunsOn f ->
           "shut-off valve driven by a leak sensor; longest-run timer; never leave it running alone";
       case CheckValveDoesNotClose f ->
-          "do not rely on it: siphon break or freeboard for the back-siphon; test it on a schedule";
+          parts.checkValve(
+              f.checkValve(),
+              "do not rely on it: siphon break or freeboard for the back-siphon",
+              "test it on a schedule");
       case CheckValveLeaksBack f ->
-          "do not rely on it: siphon break or freeboard; clean and test on a schedule";
+          parts.checkValve(
+              f.checkValve(),
+              "do not rely on it: siphon break or freeboard",
+              "clean and test it on a schedule");
       case CheckValveStuckShut f -> "test on a schedule; mount it where it can be opened";
       case SiphonBreakBlocked f ->
           "second hole or raised outlet; clean and look at it on a schedule";
@@ -51,29 +58,24 @@ final class FailureRemedies {
       case FloatValveStuckOpen f ->
           "second, independent shut-off in series; limit what the reservoir can give";
       case FloatValveStuckShut f -> "clean on a schedule; low-level stop on the pump";
-      case LevelSwitchStuckLow f ->
-          "second, independent high-level stop in series; longest-run timer; limit the reservoir";
+      case LevelSwitchStuckLow f -> parts.stuckLow(f);
       case LevelSwitchStuckHigh f -> "clean on a schedule; low-level stop on the pump";
       case LevelSwitchChatters f -> "wider switching band; calm the water at the sensor";
-      case JointParts f ->
-          "union or glued joint in place of a push-fit; basin, drain and sensor below it";
-      case RunPartsAtLowestPoint f ->
-          "rigid pipe in place of hose; basin with a drain below it; siphon break at its crest";
-      case JointDrips f -> "look and retighten on a schedule; leak sensor below it";
-      case RunDripsAtLowestPoint f -> "look at it on a schedule; leak sensor below it";
-      case EndSlipsOut f -> "fasten the end to the vessel; siphon break near it";
-      case OutletSinks f -> "fasten the outlet; siphon break at the drawn height";
-      case RunClogs f ->
-          "strainer that is easy to clean; second, higher drain without valve; freeboard upstream";
+      case JointParts f -> parts.joint(f);
+      case RunPartsAtLowestPoint f -> parts.lowestPoint(f);
+      case JointDrips f -> parts.drips(f, "look and retighten on a schedule");
+      case RunDripsAtLowestPoint f -> parts.drips(f, "look at it on a schedule");
+      case EndSlipsOut f -> parts.slips(f);
+      case OutletSinks f -> parts.sinks(f);
+      case RunClogs f -> parts.clogs(f);
       case StrainerClogs f -> "larger strainer, cleaned on a schedule; second way round it";
-      case WeirClogs f -> "longer or higher-guarded crest; second drain; clean on a schedule";
-      case BasinDrainBlocked f ->
-          "pour water in and watch it go, on a schedule; leak sensor in the basin";
-      case SeamLeaks f -> "basin large enough for the vessel or drain; leak sensor; level stand";
-      case WallFails f ->
-          "drain in the floor, sill at the door; ask the insurer; no vessel guards against this";
+      case WeirClogs f -> parts.weirClogs(f);
+      case BasinDrainBlocked f -> parts.drainBlocked(f);
+      case SeamLeaks f -> parts.seam(f);
+      case WallFails f -> parts.wall(f);
       case SupplyDoesNotShut f ->
-          "normally-closed valve driven by a leak sensor; overflow to a drain; open supply only when somebody is there";
+          "normally-closed valve driven by a leak sensor; overflow to a drain; open supply only"
+              + " when somebody is there";
       case SupplyPressureSurges f -> "pressure reducer; overflow to a drain";
       case DrainTakesNothing f ->
           "backwater valve; second outlet; sensor in the basin that stops the inflow";

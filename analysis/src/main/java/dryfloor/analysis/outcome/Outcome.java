@@ -48,7 +48,7 @@ public record Outcome(
     drained = List.copyOf(drained);
     supplied = List.copyOf(supplied);
     dryPumps = List.copyOf(dryPumps);
-    story = List.copyOf(story);
+    story = List.copyOf(CauseFirst.of(story));
     notes = List.copyOf(notes);
   }
 

@@ -18,6 +18,10 @@ record Area(double left, double top, double right, double bottom) {
     return left >= other.left && right <= other.right && top >= other.top && bottom <= other.bottom;
   }
 
+  Point middle() {
+    return new Point((left + right) / 2, (top + bottom) / 2);
+  }
+
   static Area around(Point one, Point other, double clearance) {
     return new Area(
         Math.min(one.x(), other.x()) - clearance,

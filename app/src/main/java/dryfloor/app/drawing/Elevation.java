@@ -33,6 +33,9 @@ public record Elevation(double width, double height, String title, List<Shape> s
   /** A building on a page has at least so many points for each metre, however large it is. */
   private static final double SMALLEST_ON_A_PAGE = 10;
 
+  /** A smaller building may have another line in its key. */
+  private static final double KEY_GROWS = 20;
+
   /** Room for a legend beside a building. */
   private static final double LEGEND_BESIDE = 200;
 
@@ -80,9 +83,15 @@ public record Elevation(double width, double height, String title, List<Shape> s
   /**
    * The building alone, for a page that says in its own words what happens: as wide as a sheet, so
    * high (points) if it can be. Labels that say nothing of the failure are left out where they
-   * would stand in the way of those that do.
+   * would stand in the way of those that do, and what would stand far off is told in a key below.
    */
   public static Elevation onAPage(Installation drawing, Scene scene, double high) {
+    Elevation picture = drawnOnAPage(drawing, scene, high);
+    double over = picture.height() - high;
+    return over > 0 ? drawnOnAPage(drawing, scene, high - over - KEY_GROWS) : picture;
+  }
+
+  private static Elevation drawnOnAPage(Installation drawing, Scene scene, double high) {
     OnAPage chosen = OnAPage.of(drawing, scene, high);
     boolean isBeside = chosen.beside() > 0;
     double left = MARGIN + SCALE_COLUMN;
@@ -98,9 +107,9 @@ public record Elevation(double width, double height, String title, List<Shape> s
                 isBeside ? paper.top() : paper.bottom() + 34)
             .paint(chosen.plan(), scene);
     double below = isBeside ? paper.bottom() + 40 : reached + 14;
-    double lowest = Math.max(scaleBar(paper, scene, sheet, below, ON_A_PAGE), reached);
-    return new Elevation(
-        ON_A_PAGE, lowest + 12, scene.title() + ". " + scene.sentence(), sheet.all());
+    double scale = Math.max(scaleBar(paper, scene, sheet, below, ON_A_PAGE), reached);
+    double lowest = new NumberKey(sheet, left, ON_A_PAGE - MARGIN).paint(scale + 12);
+    return new Elevation(ON_A_PAGE, lowest, scene.title() + ". " + scene.sentence(), sheet.all());
   }
 
   private static double legendBelow(Plan plan, Scene scene) {

@@ -1,6 +1,7 @@
 package dryfloor.app.drawing;
 
 import dryfloor.app.drawing.Shape.Text.Anchor;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -14,6 +15,9 @@ import java.util.stream.Stream;
  * @param dispensable whether a full sheet does without it
  */
 record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes, boolean dispensable) {
+
+  /** Radius of what the number of a key stands on (points). */
+  static final double DISC = 8;
 
   /** Text that no sheet does without. */
   Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes) {
@@ -98,6 +102,21 @@ record Label(Point anchor, List<Sheet.LabelLine> lines, List<Wish> wishes, boole
 
   /** What a label belongs to: something at a point, and what sort of thing is said of it. */
   record Owner(Point anchor, Style style) {}
+
+  /** The number of a label in a key, on what it belongs to or right beside it. */
+  static Label number(int number, Point at) {
+    List<Sheet.LabelLine> line =
+        List.of(new Sheet.LabelLine(String.valueOf(number), 11, Style.NAME));
+    List<Wish> wishes = new ArrayList<>();
+    wishes.add(new Wish(at.moved(0, -DISC), Anchor.MIDDLE));
+    wishes.addAll(around(at, 2 * DISC, 13));
+    return new Label(at, line, wishes);
+  }
+
+  /** Right on what it belongs to. */
+  Spot middle() {
+    return spot(wishes.getFirst(), 0, false);
+  }
 
   /** A single line that belongs beside a point, so far from it (points). */
   static Label beside(String text, Point at, double clear, Style style) {

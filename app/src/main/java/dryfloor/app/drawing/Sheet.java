@@ -28,6 +28,9 @@ final class Sheet {
   /** So far out a place may be better than one near by that covers something. */
   private static final int NEAR_RINGS = 8;
 
+  /** A leader longer than this (points) is hard to follow where much else is drawn. */
+  private static final double FAR = 60;
+
   private final List<Shape> shapes = new ArrayList<>();
   private final List<Shape> labels = new ArrayList<>();
   private final List<Area> taken = new ArrayList<>();
@@ -40,7 +43,9 @@ final class Sheet {
   private final Area bounds;
   private final Map<Label.Owner, Label.Spot> places;
   private final boolean brief;
+
   private final List<Label> later = new ArrayList<>();
+  private final List<Label> key = new ArrayList<>();
 
   Sheet(Area bounds) {
     this(bounds, new HashMap<>());
@@ -62,7 +67,10 @@ final class Sheet {
     places.values().forEach(spot -> kept.add(spot.area()));
   }
 
-  /** A sheet so full that only labels that matter, and those that have room, stand on it. */
+  /**
+   * A sheet so full that only labels that matter, and those that have room, stand on it; what would
+   * stand far from what it belongs to is a number there, and told in a key.
+   */
   static Sheet brief(Area bounds) {
     return new Sheet(bounds, new HashMap<>(), true);
   }
@@ -125,11 +133,39 @@ final class Sheet {
     if (brief && label.dispensable() && (best.spot().away() || best.isPoor())) {
       return;
     }
+    if (brief && label.lines().size() > 1 && best.isFarFrom(label.anchor())) {
+      number(label);
+      return;
+    }
     places.put(label.owner(), best.spot());
     if (best.spot().away()) {
       shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
     }
     best.texts().forEach(this::text);
+  }
+
+  /** A number beside what a label belongs to, which stands in the key. */
+  private void number(Label label) {
+    key.add(label);
+    Placed best = found(Label.number(key.size(), label.anchor()));
+    if (best.spot().away()) {
+      shapes.add(Shape.line(label.anchor(), best.nearest(label.anchor()), Style.LEADER));
+    }
+    numbered(best.spot());
+  }
+
+  /** A number on its disc. */
+  void numbered(Label.Spot spot) {
+    spot.texts().forEach(this::text);
+    Point middle = spot.area().middle();
+    shapes.add(new Shape.Circle(middle, Label.DISC, Style.SYMBOL));
+    reserve(Area.around(middle, middle, Label.DISC));
+  }
+
+  /** What the numbers stand for, in their order, once all labels have found their places. */
+  List<Label> key() {
+    placeWhatIsLeft();
+    return List.copyOf(key);
   }
 
   /** Whether a label can stand where it stood, although it or another may say more now. */
@@ -172,11 +208,15 @@ final class Sheet {
 
   /** Everything, after the labels that only take what room is left. */
   List<Shape> all() {
-    later.forEach(this::place);
-    later.clear();
+    placeWhatIsLeft();
     List<Shape> all = new ArrayList<>(shapes);
     all.addAll(labels);
     return all;
+  }
+
+  private void placeWhatIsLeft() {
+    later.forEach(this::place);
+    later.clear();
   }
 
   /**
@@ -196,6 +236,10 @@ final class Sheet {
 
     boolean isPoor() {
       return outside || hits > 0;
+    }
+
+    boolean isFarFrom(Point anchor) {
+      return hits > 0 || outside || (spot.away() && nearest(anchor).distanceTo(anchor) > FAR);
     }
 
     List<Shape.Text> texts() {

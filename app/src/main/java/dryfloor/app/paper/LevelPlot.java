@@ -16,19 +16,19 @@ import java.util.List;
 /** The level of one vessel over time, above its inside bottom, with its rim where it comes near. */
 final class LevelPlot {
 
-  private static final double WIDTH = 420;
+  private static final double WIDTH = 320;
   private static final double HEIGHT = 180;
-  private static final double LEFT = 62;
+  private static final double LEFT = 60;
   private static final double RIGHT = 14;
   private static final double TOP = 30;
   private static final double BOTTOM = 26;
   private static final double LETTERS = 11;
 
   /** The curve is cut into so many slots. */
-  private static final int SLOTS = 340;
+  private static final int SLOTS = 240;
 
   /** Marks of time are no nearer than this share of the width. */
-  private static final double CLEAR = 0.13;
+  private static final double CLEAR = 0.19;
 
   /** A range of levels (m) that is worth its room. */
   private static final double LEAST_RANGE = 0.01;

@@ -13,15 +13,13 @@ final class MarkHeights {
   static final String NONE_IS_SAFE =
       "NO SAFE LEVEL: at the normal level a power loss already runs over here onto a floor";
 
-  private MarkHeights() {}
+  /**
+   * What the highest level is called, on strips as in the list. Not safe: it says nothing of
+   * failures that wet a floor today.
+   */
+  static final String HIGHEST = "Highest level, running";
 
-  /** What the highest level is called: none is safe while a power loss wets a floor anyway. */
-  static String highest(VesselMarks marks) {
-    return switch (marks.powerLoss()) {
-      case KEEPS, RUNS_OVER, WETS_A_FLOOR -> "HIGHEST SAFE LEVEL, running";
-      case KEEPS_WHILE_A_FLOOR_GETS_WET -> "HIGHEST LEVEL, running, see above";
-    };
-  }
+  private MarkHeights() {}
 
   /** What is to be said of a highest level in the list. */
   static String doubt(VesselMarks marks) {

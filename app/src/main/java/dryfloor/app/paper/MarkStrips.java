@@ -94,7 +94,7 @@ final class MarkStrips {
             level ->
                 marks.add(
                     mark(
-                        MarkHeights.highest(vessel),
+                        MarkHeights.HIGHEST,
                         vessel,
                         level,
                         MarkHeights.below(amounts(), vessel, level))));

@@ -2,6 +2,7 @@ package dryfloor.app.paper;
 
 import dryfloor.analysis.failure.Failure;
 import dryfloor.analysis.failure.FailureNames;
+import dryfloor.analysis.failure.Harm;
 import dryfloor.analysis.limit.Remedy;
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
@@ -36,16 +37,30 @@ final class MendWords {
 
   /** Common practice, and what was worked out. */
   String action(Failure failure, Optional<Outcome> outcome) {
-    String practice = FailureNames.remedy(failure, wording.installation());
+    String practice =
+        FailureNames.remedy(
+            failure,
+            wording.installation(),
+            outcome.map(MendWords::harm).orElse(Harm.REACHES_A_FLOOR));
     return found(failure)
         .or(() -> outcome.flatMap(this::size))
         .map(sentence -> practice + ". " + sentence)
         .orElse(practice);
   }
 
+  private static Harm harm(Outcome outcome) {
+    return switch (outcome.verdict()) {
+      case DRY -> Harm.NOTHING_LEAVES;
+      case CAUGHT -> Harm.CAUGHT;
+      case WET -> Harm.REACHES_A_FLOOR;
+    };
+  }
+
   /** What was worked out where there is something; common practice where there is not. */
   String forOwner(Failure failure) {
-    String practice = FailureNames.remedy(failure, wording.installation()) + " (common practice).";
+    String practice =
+        FailureNames.remedy(failure, wording.installation(), Harm.REACHES_A_FLOOR)
+            + " (common practice).";
     return found(failure)
         .map(sentence -> mendedBySomething(failure) ? sentence : practice + " " + sentence)
         .orElse(practice);
@@ -95,10 +110,13 @@ final class MendWords {
                   + wording.amounts().hourlyFlow(goesOn.rate())
                   + " or something that stops it.");
       case Ending.AtRest rest ->
-          Optional.of(
-              "To catch it all, basins and drains have to take "
-                  + wording.amounts().volume(outcome.reachedFloors())
-                  + " more.");
+          Optional.of(outcome.reachedFloors())
+              .filter(wording.amounts()::isWorthTelling)
+              .map(
+                  volume ->
+                      "To catch it all, basins and drains have to take "
+                          + wording.amounts().volume(volume)
+                          + " more.");
       case Ending.Repeats repeats -> Optional.empty();
       case Ending.StillMoving moving -> Optional.empty();
       case Ending.UpAndDown swinging -> Optional.empty();

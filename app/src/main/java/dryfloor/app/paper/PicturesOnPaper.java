@@ -19,7 +19,7 @@ import org.w3c.dom.NodeList;
 final class PicturesOnPaper implements FSDOMMutator {
 
   /** Widest plot, and widest picture of ways (mm). */
-  private static final double PLOT = 86;
+  private static final double PLOT = 57;
 
   private static final double WAYS = 110;
 

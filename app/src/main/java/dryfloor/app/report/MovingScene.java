@@ -12,11 +12,13 @@ public final class MovingScene {
 
   private final Wording wording;
   private final Outcome outcome;
+  private final SceneWords.Occasion occasion;
   private final Scene end;
   private final List<StoryDigest.Moment> story;
 
-  private MovingScene(Wording wording, Scene end, Outcome outcome) {
+  private MovingScene(Wording wording, Scene end, Outcome outcome, SceneWords.Occasion occasion) {
     this.wording = wording;
+    this.occasion = occasion;
     this.outcome = outcome;
     this.end = end;
     this.story = new StoryDigest(wording).of(outcome);
@@ -30,7 +32,11 @@ public final class MovingScene {
    */
   public static MovingScene of(
       Wording wording, String title, List<String> failed, Outcome outcome) {
-    return new MovingScene(wording, SceneWords.of(wording, title, failed, outcome), outcome);
+    return new MovingScene(
+        wording,
+        SceneWords.of(wording, title, failed, outcome),
+        outcome,
+        SceneWords.Occasion.FAILURE);
   }
 
   /**
@@ -41,7 +47,11 @@ public final class MovingScene {
    */
   public static MovingScene ofNormal(
       Wording wording, String title, List<String> marked, Outcome normal) {
-    return new MovingScene(wording, SceneWords.ofNormal(wording, title, marked, normal), normal);
+    return new MovingScene(
+        wording,
+        SceneWords.ofNormal(wording, title, marked, normal),
+        normal,
+        SceneWords.Occasion.ALL_IS_WELL);
   }
 
   /** How it ends. */
@@ -51,7 +61,7 @@ public final class MovingScene {
 
   /** How things stand at a time (s after the failure); infinite for the end. */
   public Scene at(double time) {
-    return Double.isInfinite(time) ? end : SceneWords.at(time, wording, end, outcome);
+    return Double.isInfinite(time) ? end : SceneWords.at(time, wording, end, outcome, occasion);
   }
 
   /** The whole story, each sentence with its event. */

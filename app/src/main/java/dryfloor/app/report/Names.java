@@ -46,6 +46,11 @@ public final class Names {
     return Sentences.capital(of(id));
   }
 
+  /** Whether nothing else is called the same. */
+  public boolean isTheOnly(String id) {
+    return byId.values().stream().filter(of(id)::equals).count() <= 1;
+  }
+
   /** The name as it was given; an id that is nobody's is its own name. */
   public String of(String id) {
     String name = byId.getOrDefault(id, id);

@@ -22,16 +22,28 @@ public final class SceneWords {
   /** Less than this (m) is no change of level. */
   private static final double SHOWS = 5e-4;
 
+  /** Less than this (m) nobody reads off a vessel. */
+  private static final double RULER = 1e-3;
+
   private final Wording wording;
   private final Outcome outcome;
   private final Amounts amounts;
   private final OptionalDouble moment;
+  private final Occasion occasion;
 
-  private SceneWords(Wording wording, Outcome outcome, OptionalDouble moment) {
+  private SceneWords(Wording wording, Outcome outcome, OptionalDouble moment, Occasion occasion) {
     this.wording = wording;
     this.outcome = outcome;
     this.amounts = wording.amounts();
     this.moment = moment;
+    this.occasion = occasion;
+  }
+
+  /** What a scene is of. */
+  enum Occasion {
+    FAILURE,
+    /** Levels settle from where they are drawn; what that takes in litres is of no interest. */
+    ALL_IS_WELL
   }
 
   /**
@@ -41,7 +53,7 @@ public final class SceneWords {
    * @param failed ids of the components that failed
    */
   public static Scene of(Wording wording, String title, List<String> failed, Outcome outcome) {
-    return new SceneWords(wording, outcome, OptionalDouble.empty())
+    return new SceneWords(wording, outcome, OptionalDouble.empty(), Occasion.FAILURE)
         .scene(title, failed, new SceneFlows(wording).of(outcome.ledger()));
   }
 
@@ -53,7 +65,7 @@ public final class SceneWords {
    * @param marked ids of components that are pointed out
    */
   public static Scene ofNormal(Wording wording, String title, List<String> marked, Outcome normal) {
-    return new SceneWords(wording, normal, OptionalDouble.empty())
+    return new SceneWords(wording, normal, OptionalDouble.empty(), Occasion.ALL_IS_WELL)
         .scene(
             title,
             marked,
@@ -64,8 +76,9 @@ public final class SceneWords {
    * The same scene at a moment on the way (s after the failure): levels as they stand then, floors
    * that are wet by then, parts in the state that they have come to, and what flows.
    */
-  static Scene at(double moment, Wording wording, Scene end, Outcome outcome) {
-    return new SceneWords(wording, outcome, OptionalDouble.of(moment)).onTheWayTo(end, moment);
+  static Scene at(double moment, Wording wording, Scene end, Outcome outcome, Occasion occasion) {
+    return new SceneWords(wording, outcome, OptionalDouble.of(moment), occasion)
+        .onTheWayTo(end, moment);
   }
 
   private Scene onTheWayTo(Scene end, double time) {
@@ -144,7 +157,20 @@ public final class SceneWords {
 
   /** What became of a vessel's water, at the end in litres, on the way by how its level stands. */
   private String note(Outcome.VesselOutcome vessel) {
-    return moment.isEmpty() ? finalNote(vessel) : presentNote(vessel, level(vessel));
+    return switch (occasion) {
+      case ALL_IS_WELL -> settlingNote(vessel, level(vessel));
+      case FAILURE -> moment.isEmpty() ? finalNote(vessel) : presentNote(vessel, level(vessel));
+    };
+  }
+
+  /** Only what a ruler shows is a change from the level that is drawn. */
+  private String settlingNote(Outcome.VesselOutcome vessel, double level) {
+    if (level - vessel.bottom() < SHOWS) {
+      return "";
+    }
+    double change = level - vessel.levelBefore();
+    String settled = Math.abs(change) < RULER ? "" : amounts.levelChange(change) + " from as drawn";
+    return (settled + belowRim(vessel.rim() - level)).strip();
   }
 
   private String presentNote(Outcome.VesselOutcome vessel, double level) {

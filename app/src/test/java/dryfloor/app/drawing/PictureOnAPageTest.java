@@ -2,6 +2,10 @@ package dryfloor.app.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
+import dryfloor.analysis.sweep.Sweep;
 import dryfloor.app.report.DraftScene;
 import dryfloor.app.report.SceneWords;
 import dryfloor.app.report.Wording;
@@ -79,7 +83,42 @@ class PictureOnAPageTest {
     assertThat(words).doesNotContain("no change");
     scene.waters().values().stream()
         .filter(water -> Math.abs(water.after() - water.before()) > 0.01)
-        .forEach(water -> assertThat(words).contains(water.note().split("\n", -1)[0]));
+        .map(water -> water.note().split("\n", -1)[0])
+        .forEach(change -> assertThat(words).anyMatch(word -> word.startsWith(change)));
+  }
+
+  /** The sumps of the hall stand side by side under the lowest ceiling. */
+  @Test
+  void whatWouldStandFarFromItsVesselIsANumberThereAndToldBelow() throws BaselineProblem {
+    Elevation picture =
+        Elevation.onAPage(drawing("grand-hall/corrected"), powerLossInTheHall(), 440);
+
+    List<String> words = texts(picture).stream().map(Shape.Text::text).toList();
+    List<String> numbers = words.stream().filter(word -> word.matches("[1-9][0-9]?")).toList();
+    assertThat(numbers).contains("1", "2", "3");
+    numbers.forEach(number -> assertThat(numbers).filteredOn(number::equals).hasSize(2));
+    assertThat(words).contains("Sump A, filter chamber");
+    assertThat(leaders(picture)).allMatch(length -> length <= 60);
+    assertThat(picture.height()).isLessThanOrEqualTo(440);
+  }
+
+  private static Scene powerLossInTheHall() throws BaselineProblem {
+    Installation hall = drawing("grand-hall/corrected");
+    return switch (Sweep.together(hall, List.of(new Failure.BuildingLosesPower()))) {
+      case FailureResult.Answered answered ->
+          SceneWords.of(Wording.of(hall, Units.METRIC), "", List.of(), answered.outcome());
+      case FailureResult.Unanswered unanswered -> throw new AssertionError(unanswered.reason());
+      case FailureResult.Skipped skipped -> throw new AssertionError(skipped.reason());
+    };
+  }
+
+  private static List<Double> leaders(Elevation picture) {
+    return picture.shapes().stream()
+        .filter(shape -> shape.style() == Style.LEADER)
+        .filter(Shape.Line.class::isInstance)
+        .map(shape -> ((Shape.Line) shape).points())
+        .map(points -> points.getFirst().distanceTo(points.getLast()))
+        .toList();
   }
 
   private static Elevation draft(String name, double high) {

@@ -8,6 +8,9 @@ import dryfloor.app.report.Amounts;
 import dryfloor.app.report.Wording;
 import dryfloor.app.sample.SampleInstallation;
 import dryfloor.model.unit.Units;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -26,10 +29,16 @@ class MarkHeightsTest {
   }
 
   @Test
-  void noLevelIsCalledSafeWhileAPowerLossWetsAFloorFromElsewhere() {
-    assertThat(MarkHeights.highest(sump(0.380, PowerLoss.KEEPS))).contains("SAFE");
-    assertThat(MarkHeights.highest(sump(0.380, PowerLoss.KEEPS_WHILE_A_FLOOR_GETS_WET)))
-        .doesNotContain("SAFE");
+  void stripAndListCallTheHighestLevelTheSameAndNotSafe() throws IOException {
+    VesselMarks marks =
+        new VesselMarks("sump", 0, 0.400, 0.220, 0.380, OptionalDouble.of(0.300), PowerLoss.KEEPS);
+
+    assertThat(strip(marks).lines())
+        .extracting(MarkStrip.Line::words)
+        .contains("Highest level, running: 100 mm below the rim, 300 mm above the bottom");
+    assertThat(Files.readString(Path.of("src/main/jte/marks.jte")))
+        .contains(">" + MarkHeights.HIGHEST + "<")
+        .doesNotContainIgnoringCase("safe");
   }
 
   @Test

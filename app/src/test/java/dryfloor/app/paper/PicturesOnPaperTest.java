@@ -37,8 +37,8 @@ class PicturesOnPaperTest {
   }
 
   @Test
-  void twoPlotsHaveRoomBesideEachOther() throws Exception {
-    assertThat(style("p-plot", 420, 180)).isEqualTo("width: 86.0mm; height: 36.9mm");
+  void threePlotsHaveRoomBesideEachOther() throws Exception {
+    assertThat(style("p-plot", 320, 180)).isEqualTo("width: 57.0mm; height: 32.1mm");
     assertThat(style("p-plot p-ways", 420, 180)).isEqualTo("width: 110.0mm; height: 47.1mm");
   }
 

@@ -26,15 +26,15 @@ class DraftTest {
   void aVesselIsDuplicatedDeletedAndBroughtBack() {
     try (HeadlessScreen screen = answered()) {
       click(screen, "top-off");
-      assertThat(heading(screen)).isEqualTo("Vessel: top-off");
+      assertThat(heading(screen)).isEqualTo("Vessel: Top-off reservoir");
 
       screen.press(KeyCode.D, KeyCode.CONTROL, KeyCode.SHIFT);
-      chosen(screen, "Vessel: top-off-2");
+      chosen(screen, "Vessel: Top-off reservoir 2");
       Screenshots.take(screen.scene(), "draft-duplicate");
 
       focusPicture(screen);
       screen.press(KeyCode.DELETE);
-      assertThat(heading(screen)).doesNotContain("top-off");
+      assertThat(heading(screen)).doesNotContain("Top-off");
 
       screen.press(KeyCode.Z, KeyCode.CONTROL);
       screen.press(KeyCode.Z, KeyCode.CONTROL);
@@ -51,7 +51,7 @@ class DraftTest {
       try (HeadlessScreen second = HeadlessScreen.with("loft-reservoir/as-drawn.json")) {
         focusPicture(second);
         second.press(KeyCode.V, KeyCode.CONTROL);
-        chosen(second, "Vessel: top-off");
+        chosen(second, "Vessel: Top-off reservoir");
         fresh(second);
         Screenshots.take(second.scene(), "draft-pasted");
       }
@@ -69,7 +69,7 @@ class DraftTest {
       Screenshots.take(screen.scene(), "draft-run-in-the-hand");
       screen.release();
 
-      assertThat(heading(screen)).isEqualTo("Run: run");
+      assertThat(heading(screen)).isEqualTo("Run: Run");
       fresh(screen);
       Screenshots.take(screen.scene(), "draft-run");
     }

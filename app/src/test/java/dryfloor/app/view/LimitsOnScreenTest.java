@@ -20,7 +20,7 @@ class LimitsOnScreenTest {
 
   @Test
   void theLimitsStandBesideTheFieldsAndGrowStaleWithTheDrawing() {
-    try (HeadlessScreen screen = chosen("sump")) {
+    try (HeadlessScreen screen = chosen("Sump")) {
       screen.click(screen.find("limits-search", Button.class), 20, 12);
       HeadlessScreen.waitUntil(
           "the limit is told", () -> screen.scene().lookup("#limit-level") != null);
@@ -55,7 +55,7 @@ class LimitsOnScreenTest {
   /** By hand as in {@code LimitsCommandTest}: the same question, so the same answer. */
   @Test
   void moreCanBeAskedThanDryFloors() {
-    try (HeadlessScreen screen = chosen("sump")) {
+    try (HeadlessScreen screen = chosen("Sump")) {
       write(screen, "limits-keep", "120 %");
       screen.click(screen.find("limits-search", Button.class), 20, 12);
       Label problem = screen.find("limits-problem", Label.class);
@@ -84,7 +84,7 @@ class LimitsOnScreenTest {
 
   @Test
   void theSearchIsGivenUp() {
-    try (HeadlessScreen screen = chosen("sump")) {
+    try (HeadlessScreen screen = chosen("Sump")) {
       screen.click(screen.find("limits-search", Button.class), 20, 12);
       HeadlessScreen.waitUntil(
           "it searches", () -> screen.scene().lookup("#limits-search-cancel") != null);

@@ -48,6 +48,39 @@ class SheetTest {
     }
   }
 
+  @Test
+  void whatIsRefusedIsListedAndAClickGoesToItsField() {
+    try (HeadlessScreen screen = withSumpChosen()) {
+      Label count = screen.find("findings-count", Label.class);
+      type(screen, "field-level", "600 mm");
+      type(screen, "field-name", "Filter vat");
+
+      TextField level = screen.find("field-level", TextField.class);
+      String kept = HeadlessScreen.onScreen(() -> level.getText());
+      assertThat(kept).isEqualTo("600 mm");
+      ListView<?> findings = screen.find("findings", ListView.class);
+      HeadlessScreen.waitUntil("it is listed", () -> findings.getItems().size() == 1);
+      assertThat(HeadlessScreen.onScreen(count::getText)).isEqualTo("To be looked at: 1");
+      HeadlessScreen.waitUntil(
+          "it is told by its present name",
+          () ->
+              findings
+                  .getItems()
+                  .toString()
+                  .contains("Not taken over, Filter vat: the water stands 100 mm above the rim"));
+      Screenshots.take(screen.scene(), "sheet-refused-listed");
+
+      screen.click(findings, 30, 15);
+      HeadlessScreen.waitUntil("the keys are in its field", level::isFocused);
+
+      type(screen, "field-level", "262 mm");
+      HeadlessScreen.waitUntil("nothing is refused", () -> findings.getItems().isEmpty());
+      assertThat(HeadlessScreen.onScreen(count::getText)).isEqualTo("Nothing to be looked at.");
+      assertThat(HeadlessScreen.onScreen(() -> screen.scene().lookup("#problem-level") == null))
+          .isTrue();
+    }
+  }
+
   private static HeadlessScreen withSumpChosen() {
     HeadlessScreen screen = HeadlessScreen.with("first-look/as-drawn.json");
     screen.waitForAnswers();
@@ -58,10 +91,10 @@ class SheetTest {
           return picture;
         });
     Label heading = screen.find("sheet-heading", Label.class);
-    for (int steps = 0; steps < 30 && !heading.getText().endsWith("sump"); steps++) {
+    for (int steps = 0; steps < 30 && !heading.getText().endsWith("Sump"); steps++) {
       screen.press(KeyCode.RIGHT);
     }
-    assertThat(heading.getText()).isEqualTo("Vessel: sump");
+    assertThat(heading.getText()).isEqualTo("Vessel: Sump");
     HeadlessScreen.onScreen(
         () -> {
           ((SideTabs) screen.scene().lookup("#side-tabs")).showDrawing();

@@ -12,7 +12,6 @@ import dryfloor.app.report.BandWords;
 import dryfloor.app.report.ReadAgain;
 import dryfloor.app.report.Wording;
 import dryfloor.app.view.Words;
-import dryfloor.app.view.work.Exploration;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
 import dryfloor.model.file.UncertainValue;
@@ -21,67 +20,33 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.value.ObservableValue;
-import javafx.css.PseudoClass;
-import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /**
  * How bad and how good it can be where values carry a tolerance, and which of them matters most.
  */
-public final class BandsPanel extends VBox {
-
-  private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
-
-  private static final double BESIDE_THE_SCROLL_BAR = 10;
+public final class BandsPanel extends SearchPanel<BandsPanel.Found> {
 
   /** What was found for one drawing; nothing where it can't be run at all. */
-  private record Found(
-      Installation drawing, List<UncertainValue> values, Optional<BandResult> bands) {
+  record Found(Installation drawing, List<UncertainValue> values, Optional<BandResult> bands) {
     Found {
       values = List.copyOf(values);
     }
   }
 
-  private final Work work;
-  private final ObservableValue<Units> units;
-  private final Exploration<Found> exploration;
-  private final Label state = wrapped("");
-  private final SearchBar search;
-  private final VBox cards = new VBox(10);
-
   /** The bands of a window. */
   public BandsPanel(Work work, ObservableValue<Units> units) {
-    super(8);
-    this.work = work;
-    this.units = units;
-    exploration = work.exploration();
-    search = new SearchBar("bands-search", Words.of("bands.search"), exploration, this::search);
-    state.setId("bands-state");
-    cards.setId("bands");
-    cards.setPadding(new Insets(0, BESIDE_THE_SCROLL_BAR, 0, 0));
-    cards.getStyleClass().add("mends");
-    ScrollPane scroll = new ScrollPane(cards);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(state, search, scroll);
-    exploration.state().addListener((known, before, now) -> show());
-    work.chosen().addListener((failure, before, now) -> show());
-    work.answers().addListener((answers, before, now) -> show());
-    work.installation().addListener((drawing, before, now) -> show());
-    units.addListener((property, before, now) -> show());
-    show();
+    super(work, units);
+    begin("bands", Words.of("bands.search"));
   }
 
-  private void search() {
-    Installation drawing = work.installation().get();
+  @Override
+  void search() {
+    Installation drawing = work().installation().get();
     int threads = Runtime.getRuntime().availableProcessors();
-    exploration.ask(progress -> found(drawing, threads, progress));
+    exploration().ask(progress -> found(drawing, threads, progress));
   }
 
   private static Found found(Installation drawing, int threads, Progress progress) {
@@ -96,40 +61,46 @@ public final class BandsPanel extends VBox {
     }
   }
 
-  private Optional<Found> found() {
-    return exploration.state().get() instanceof Exploration.State.Done<Found> done
-        ? Optional.of(done.answer())
-        : Optional.empty();
+  @Override
+  boolean isToBeAsked() {
+    return isUncertain();
+  }
+
+  @Override
+  boolean isAbout(Found found) {
+    return true;
+  }
+
+  @Override
+  Installation drawing(Found found) {
+    return found.drawing();
+  }
+
+  @Override
+  String searching() {
+    return Words.of("bands.searching");
+  }
+
+  @Override
+  String stale() {
+    return Words.of("bands.stale");
   }
 
   private boolean isUncertain() {
-    return !work.installation().get().tolerances().isEmpty();
+    return !work().installation().get().tolerances().isEmpty();
   }
 
-  private void show() {
-    search.begin().setDisable(work.wholeSweep().isEmpty() || !isUncertain());
-    Optional<Found> found = found();
-    boolean stale = found.filter(f -> !f.drawing().equals(work.installation().get())).isPresent();
-    cards.pseudoClassStateChanged(STALE, stale);
-    state.setText(sentence(found, stale));
-    cards.getChildren().setAll(found.stream().flatMap(this::told).toList());
-  }
-
-  private String sentence(Optional<Found> found, boolean stale) {
-    if (exploration.state().get() instanceof Exploration.State.Working<Found>) {
-      return Words.of("bands.searching");
-    }
-    if (stale) {
-      return Words.of("bands.stale");
-    }
+  @Override
+  String sentence(Optional<Found> found) {
     return found
         .map(f -> f.bands().map(BandWords::summary).orElse(Words.of("bands.refused")))
         .orElseGet(() -> Words.of(isUncertain() ? "bands.hint" : "bands.exact"));
   }
 
   /** The failure that is looked at, what hangs on the values, and the values. */
-  private Stream<Node> told(Found found) {
-    BandWords words = new BandWords(found.values(), Wording.of(found.drawing(), units.getValue()));
+  @Override
+  Stream<Node> cards(Found found, boolean stale) {
+    BandWords words = new BandWords(found.values(), Wording.of(found.drawing(), units()));
     return found.bands().stream().flatMap(bands -> told(bands, words));
   }
 
@@ -154,18 +125,16 @@ public final class BandsPanel extends VBox {
   }
 
   private static Stream<Node> headed(String key, List<Node> nodes) {
-    Label heading = wrapped(Words.of(key));
-    heading.getStyleClass().add("text-bold");
-    return nodes.isEmpty() ? Stream.empty() : Stream.concat(Stream.of(heading), nodes.stream());
+    return nodes.isEmpty()
+        ? Stream.empty()
+        : Stream.concat(Stream.of(heading(Words.of(key))), nodes.stream());
   }
 
   private boolean isLookedAt(Band band) {
-    return work.chosen().get().filter(FailureNames.id(band.failure())::equals).isPresent();
+    return work().chosen().get().filter(FailureNames.id(band.failure())::equals).isPresent();
   }
 
   private static Node lookedAt(Band band, BandWords words) {
-    Label name = wrapped(words.failure(band));
-    name.getStyleClass().add("text-bold");
     Label told =
         wrapped(
             Words.of(
@@ -176,31 +145,18 @@ public final class BandsPanel extends VBox {
                 words.margin(band),
                 words.mattersMost(band).orElse(Words.of("bands.nothing"))));
     told.setId("band-looked-at");
-    VBox card = new VBox(4, name, told);
-    card.getStyleClass().add("mend");
-    return card;
+    return card(heading(words.failure(band)), told);
   }
 
   private Node hanging(Band band, BandWords words) {
-    Label told = wrapped(words.hangsOn(band));
-    told.getStyleClass().add("mend-cost");
     Button look = new Button(Words.of("bands.look"));
     look.setAccessibleText(Words.of("bands.look.spoken", words.failure(band)));
-    look.setOnAction(event -> work.choose(Optional.of(FailureNames.id(band.failure()))));
-    VBox card = new VBox(4, wrapped(words.failure(band)), told, look);
-    card.getStyleClass().add("mend");
-    return card;
+    look.setOnAction(event -> work().choose(Optional.of(FailureNames.id(band.failure()))));
+    return card(wrapped(words.failure(band)), cost(words.hangsOn(band)), look);
   }
 
   private static String answer(Figures figures) {
     Answer answer = BandWords.answer(figures);
     return answer.sign(true) + " " + answer.word();
-  }
-
-  private static Label wrapped(String text) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(USE_PREF_SIZE);
-    return label;
   }
 }

@@ -15,7 +15,7 @@ import javafx.scene.layout.VBox;
  */
 final class BoundsFields extends VBox {
 
-  private static final int COLUMNS = 5;
+  private static final int COLUMNS = 4;
 
   private final TextField keep = field("limits-keep", "80 %", "limits.keep.spoken");
   private final TextField least = field("limits-least", "33 g/kg", "limits.least.spoken");
@@ -28,14 +28,18 @@ final class BoundsFields extends VBox {
     complaint.getStyleClass().add("field-problem");
     complaint.setWrapText(true);
     complaint.setMinHeight(USE_PREF_SIZE);
+    Label heading = new Label(Words.of("limits.bounds"));
+    heading.setWrapText(true);
+    heading.setMinHeight(USE_PREF_SIZE);
+    heading.getStyleClass().add("text-bold");
     getChildren()
         .addAll(
+            heading,
             new FlowPane(
                 8,
                 4,
                 row(label("limits.keep", keep), keep),
-                row(label("limits.least", least), least),
-                row(label("limits.most", most), most)),
+                row(label("limits.least", least), least, label("limits.most", most), most)),
             complaint);
     complain("");
   }

@@ -27,7 +27,7 @@ public final class DrawingPanel extends VBox {
     super(10);
     this.selection = selection;
     sheet = new PropertySheet(work, selection, units);
-    findings = new FindingsPanel(work, this::goTo);
+    findings = new FindingsPanel(work, sheet.refused(), this::goTo);
     VBox.setVgrow(sheet, Priority.ALWAYS);
     refused.setId("refused");
     refused.getStyleClass().add("field-problem");

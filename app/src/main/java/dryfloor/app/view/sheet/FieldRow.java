@@ -26,6 +26,7 @@ final class FieldRow extends VBox {
   private static final double LABEL = 120;
 
   private final BiConsumer<Field, String> fillIn;
+  private final Runnable takenBack;
   private final Label label = new Label();
   private final Label problem = new Label();
   private final Region control;
@@ -39,11 +40,14 @@ final class FieldRow extends VBox {
    *
    * @param fillIn takes what the reader fills in
    * @param leaveOut takes the wish to leave it out
+   * @param takenBack to be run when what was refused is given up
    */
-  FieldRow(Field field, BiConsumer<Field, String> fillIn, Consumer<Field> leaveOut) {
+  FieldRow(
+      Field field, BiConsumer<Field, String> fillIn, Consumer<Field> leaveOut, Runnable takenBack) {
     super(2);
     this.field = field;
     this.fillIn = fillIn;
+    this.takenBack = takenBack;
     control = control(field);
     label.setMinWidth(LABEL);
     label.setPrefWidth(LABEL);
@@ -102,7 +106,7 @@ final class FieldRow extends VBox {
         KeyEvent.KEY_PRESSED,
         event -> {
           if (event.getCode() == KeyCode.ESCAPE) {
-            show(field);
+            takeBack();
             event.consume();
           }
         });
@@ -124,7 +128,28 @@ final class FieldRow extends VBox {
   private void commit(String text) {
     if (!showing && !text.equals(field.text())) {
       fillIn.accept(field, text);
+    } else if (!showing && isRefused()) {
+      takeBack();
     }
+  }
+
+  private void takeBack() {
+    show(field);
+    takenBack.run();
+  }
+
+  /** Shows what the field holds now, but keeps what was refused until it is put right. */
+  void follow(Field now) {
+    if (isRefused() && now.text().equals(field.text())) {
+      field = now;
+    } else {
+      show(now);
+    }
+  }
+
+  /** Whether it holds something that was not taken over. */
+  boolean isRefused() {
+    return getChildren().contains(problem);
   }
 
   /** Shows what the field holds now; what was wrong before is forgotten. */
@@ -158,7 +183,7 @@ final class FieldRow extends VBox {
   /** Says what is wrong with what was filled in. */
   void complain(String text) {
     problem.setText(text);
-    if (!getChildren().contains(problem)) {
+    if (!isRefused()) {
       getChildren().add(problem);
       control.getStyleClass().add("field-wrong");
     }

@@ -1,5 +1,6 @@
 package dryfloor.app.view.sheet;
 
+import dryfloor.app.report.Names;
 import dryfloor.app.view.Words;
 import dryfloor.app.view.edit.Addition;
 import dryfloor.app.view.edit.ElementForm;
@@ -7,13 +8,18 @@ import dryfloor.app.view.edit.Field;
 import dryfloor.app.view.edit.Trial;
 import dryfloor.app.view.work.Selection;
 import dryfloor.app.view.work.Work;
+import dryfloor.model.check.Finding;
 import dryfloor.model.file.Problem;
 import dryfloor.model.unit.Units;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.beans.value.ObservableValue;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
 import javafx.geometry.Insets;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
@@ -43,6 +49,12 @@ public final class PropertySheet extends ScrollPane {
   private final List<FieldRow> rows = new ArrayList<>();
   private final PauseTransition rest = new PauseTransition(REST);
   private final LimitsSection limits;
+
+  /** What was not taken over, by the field in which it was written; by none for what has none. */
+  private final Map<String, List<Problem>> complaints = new LinkedHashMap<>();
+
+  private final ObservableList<Finding> refused = FXCollections.observableArrayList();
+  private String shownId = "";
   private Optional<ElementForm> form = Optional.empty();
 
   /** The sheet of what is chosen in a window. */
@@ -71,6 +83,11 @@ public final class PropertySheet extends ScrollPane {
     show();
   }
 
+  /** What was filled in and makes no sense, each with the field in which it stands. */
+  ObservableList<Finding> refused() {
+    return refused;
+  }
+
   /** Goes to the field at or above a path such as {@code contents[0].to}. */
   public void goTo(String path) {
     rows.stream()
@@ -89,13 +106,16 @@ public final class PropertySheet extends ScrollPane {
     List<Field> now = form.map(ElementForm::fields).orElse(List.of());
     heading.setText(form.map(this::title).orElse(Words.of("sheet.none")));
     complain("");
-    if (hasTheSameRows(now)) {
+    String id = form.map(ElementForm::id).orElse("");
+    if (id.equals(shownId) && hasTheSameRows(now)) {
       for (int i = 0; i < now.size(); i++) {
-        rows.get(i).show(now.get(i));
+        rows.get(i).follow(now.get(i));
       }
     } else {
       build(now);
     }
+    shownId = id;
+    tellRefused();
     List<Addition> additions = form.map(ElementForm::additions).orElse(List.of());
     more.getItems().setAll(additions.stream().map(this::item).toList());
     more.setVisible(!additions.isEmpty());
@@ -116,8 +136,13 @@ public final class PropertySheet extends ScrollPane {
     limits.show(left);
   }
 
+  /** By its name; with its id where something else is called the same. */
   private String title(ElementForm shown) {
-    return Words.of("sheet.title", shown.kind(), shown.id());
+    Names names = Names.of(work.installation().get());
+    String name = names.label(shown.id());
+    return names.isTheOnly(shown.id())
+        ? Words.of("sheet.title", shown.kind(), name)
+        : Words.of("sheet.title.shared", shown.kind(), name, shown.id());
   }
 
   private boolean hasTheSameRows(List<Field> now) {
@@ -134,7 +159,8 @@ public final class PropertySheet extends ScrollPane {
             .map(row -> row.field().path())
             .findFirst();
     rows.clear();
-    now.forEach(field -> rows.add(new FieldRow(field, this::fillIn, this::leaveOut)));
+    now.forEach(
+        field -> rows.add(new FieldRow(field, this::fillIn, this::leaveOut, this::tellRefused)));
     fields.getChildren().setAll(rows);
     focused.ifPresent(this::goTo);
   }
@@ -181,6 +207,7 @@ public final class PropertySheet extends ScrollPane {
 
   /** Each problem in the field in which it lies; others, and those of nothing shown, on top. */
   private void complain(List<Problem> problems, Optional<Field> field) {
+    complaints.put(field.map(Field::path).orElse(""), problems);
     List<String> others = new ArrayList<>();
     for (Problem problem : problems) {
       String text = problem.message() + "; " + problem.remedy();
@@ -198,6 +225,29 @@ public final class PropertySheet extends ScrollPane {
               row -> row.complain(String.join("\n", others)),
               () -> complain(String.join("\n", others)));
     }
+    tellRefused();
+  }
+
+  /** Whatever was put right or taken back is no complaint any more. */
+  private void tellRefused() {
+    complaints
+        .keySet()
+        .removeIf(
+            path ->
+                path.isEmpty()
+                    ? !elsewhere.isVisible()
+                    : row(path).filter(FieldRow::isRefused).isEmpty());
+    List<Finding> now =
+        complaints.entrySet().stream()
+            .flatMap(entry -> entry.getValue().stream().map(p -> finding(entry.getKey(), p)))
+            .toList();
+    if (!now.equals(refused)) {
+      refused.setAll(now);
+    }
+  }
+
+  private Finding finding(String path, Problem problem) {
+    return new Finding(Finding.Severity.ERROR, shownId, path, problem.message(), problem.remedy());
   }
 
   private Optional<FieldRow> row(String path) {
