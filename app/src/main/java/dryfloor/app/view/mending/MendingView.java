@@ -4,7 +4,8 @@ import dryfloor.app.view.Words;
 import dryfloor.app.view.file.FaultyText;
 import dryfloor.app.view.panel.Notices;
 import dryfloor.app.view.panel.Notices.Choice;
-import dryfloor.app.view.panel.ProblemCell;
+import dryfloor.app.view.panel.ProblemWords;
+import dryfloor.app.view.panel.SentenceCell;
 import dryfloor.model.file.Problem;
 import dryfloor.model.file.Reading;
 import java.nio.file.Path;
@@ -129,7 +130,7 @@ public final class MendingView extends BorderPane {
     problems.setId("mending-problems");
     problems.getStyleClass().add("story-list");
     problems.setAccessibleText(Words.of("mending.problems"));
-    problems.setCellFactory(view -> new ProblemCell());
+    problems.setCellFactory(view -> new SentenceCell<>(ProblemWords::of));
     problems.setPlaceholder(new Label(Words.of("mending.none")));
     problems
         .getSelectionModel()

@@ -67,7 +67,7 @@ public final class Notices extends VBox {
       String id, String text, List<Problem> problems, Consumer<Problem> goTo, Choice... choices) {
     ListView<Problem> list = new ListView<>();
     list.getItems().setAll(problems);
-    list.setCellFactory(view -> new ProblemCell());
+    list.setCellFactory(view -> new SentenceCell<>(ProblemWords::of));
     list.setId("notice-" + id + "-list");
     list.setAccessibleText(text);
     list.setPrefHeight(LINE * Math.min(MOST_LINES, problems.size()) + 4);

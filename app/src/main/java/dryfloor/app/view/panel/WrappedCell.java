@@ -10,7 +10,7 @@ import javafx.scene.layout.VBox;
 import org.jspecify.annotations.Nullable;
 
 /** A line of a list that is as high as its text needs, whatever the width. */
-public abstract class WrappedCell<T> extends ListCell<T> {
+abstract class WrappedCell<T> extends ListCell<T> {
 
   /** Room for a scroll bar (points). */
   private static final double SCROLL_BAR = 20;
@@ -20,8 +20,7 @@ public abstract class WrappedCell<T> extends ListCell<T> {
   /** What the content was made for. */
   private Optional<T> made = Optional.empty();
 
-  /** A line with nothing on it yet. */
-  protected WrappedCell() {
+  WrappedCell() {
     setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
     setPrefWidth(0);
     content.setMinWidth(0);

@@ -3,7 +3,7 @@ package dryfloor.app.view.sheet;
 import dryfloor.analysis.failure.NamedFailures;
 import dryfloor.app.report.Names;
 import dryfloor.app.view.Words;
-import dryfloor.app.view.panel.WrappedCell;
+import dryfloor.app.view.panel.SentenceCell;
 import dryfloor.app.view.work.Work;
 import dryfloor.model.Installation;
 import dryfloor.model.check.DrawingCheck;
@@ -19,7 +19,6 @@ import javafx.collections.ObservableList;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -56,7 +55,7 @@ public final class FindingsPanel extends VBox {
     list.setId("findings");
     list.setPrefHeight(HEIGHT);
     list.setAccessibleText(Words.of("findings.spoken"));
-    list.setCellFactory(view -> new FindingCell());
+    list.setCellFactory(view -> new SentenceCell<>(Listed::words));
     list.setOnMouseClicked(click -> choose(goTo));
     list.setOnKeyPressed(
         key -> {
@@ -115,19 +114,5 @@ public final class FindingsPanel extends VBox {
       return "findings.refused";
     }
     return finding.isError() ? "findings.error" : "findings.warning";
-  }
-
-  /** A finding as high as its words need. */
-  private static final class FindingCell extends WrappedCell<Listed> {
-
-    @Override
-    protected List<Region> parts(Listed listed) {
-      return List.of(wrapped(listed.words()));
-    }
-
-    @Override
-    protected String spoken(Listed listed) {
-      return listed.words();
-    }
   }
 }
