@@ -36,7 +36,8 @@ final class NumberKey {
     int columns = (int) Math.clamp(Math.floor((right - left + APART) / wide), 1, key.size());
     int rows = Math.ceilDiv(key.size(), columns);
     for (int i = 0; i < key.size(); i++) {
-      Point at = new Point(left + i / rows * wide, top + i % rows * LINE + LINE / 2);
+      int column = i / rows;
+      Point at = new Point(left + column * wide, top + i % rows * LINE + LINE / 2);
       entry(i + 1, key.get(i), at, names);
     }
     return top + rows * LINE + BELOW;
