@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 /** What is wrong at a value is the same whether a failure that wets a floor is run out or not. */
 class WetSoonTest {
 
-  private static final int PARTS = 4;
+  private static final int PARTS = 2;
 
   @Test
   void notRunningOutWhatIsWetChangesNoAnswer() throws BaselineProblem {
