@@ -12,6 +12,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -76,6 +77,16 @@ final class Today {
   /** Whether it is known that this failure does nothing today that it may not. */
   boolean isRight(Failure failure) {
     return right.contains(failure);
+  }
+
+  /** When a failure first wets a floor today (s); nothing where it wets none or has no answer. */
+  OptionalDouble firstWetFloor(Failure failure) {
+    return results.results().stream()
+        .filter(result -> result.failure().equals(failure))
+        .filter(FailureResult.Answered.class::isInstance)
+        .map(result -> ((FailureResult.Answered) result).outcome().firstWetFloor())
+        .findFirst()
+        .orElse(OptionalDouble.empty());
   }
 
   /** Those of these failures that are not wrong today already, with those that today has not. */

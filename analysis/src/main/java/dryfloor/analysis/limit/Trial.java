@@ -5,7 +5,9 @@ import dryfloor.analysis.failure.FailureCatalogue;
 import dryfloor.analysis.failure.FailureNames;
 import dryfloor.analysis.outcome.Note;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.analysis.outcome.Verdict;
 import dryfloor.analysis.sweep.BaselineProblem;
+import dryfloor.analysis.sweep.FailureResult;
 import dryfloor.analysis.sweep.Inquiry;
 import dryfloor.model.FailureSettings;
 import dryfloor.model.Installation;
@@ -14,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
@@ -27,6 +30,12 @@ final class Trial {
 
   /** A level that rises no further than this (m) while it settles is one to run at. */
   private static final double STAYS = 0.01;
+
+  /** So many times as late as today a floor may be wet for it to be seen without a full run. */
+  private static final double AFTER_TODAY = 1.5;
+
+  /** And so much later (s). */
+  private static final double MOMENT = 60;
 
   private final Optional<Inquiry> inquiry;
   private final Optional<Decider> unsound;
@@ -194,7 +203,24 @@ final class Trial {
     if (staysRight(failure)) {
       return Optional.empty();
     }
+    if (wetsAFloorBy(all, failure)) {
+      return Optional.of(new Decider.FloorWet(failure));
+    }
     return today.wrong(all.answerOnce(List.of(failure)), all.installation());
+  }
+
+  /**
+   * Whether a failure that wets a floor today has done so here by some time after it does today. A
+   * floor that got water has got it, whatever comes later, so nothing more need be run. Most
+   * failures that wet a floor do so soon, and most changes mend none of them.
+   */
+  private boolean wetsAFloorBy(Inquiry all, Failure failure) {
+    OptionalDouble first = today.firstWetFloor(failure);
+    double by = AFTER_TODAY * first.orElse(0) + MOMENT;
+    return first.isPresent()
+        && by < all.installation().conditions().away()
+        && all.answerBy(List.of(failure), by) instanceof FailureResult.Answered answered
+        && answered.outcome().verdict() == Verdict.WET;
   }
 
   /** Whether it is right today and certainly has nothing to do with the change. */
