@@ -23,6 +23,9 @@ final class Agenda {
   private final State state;
   private int entered;
 
+  /** When the last thing happened that was due whatever the water did (s). */
+  private double lastAppointment;
+
   Agenda(State state) {
     this.state = state;
   }
@@ -55,6 +58,11 @@ final class Agenda {
     return awaits(NOBODY);
   }
 
+  /** When the last appointment was (s); the water has been left to itself since then. */
+  double lastAppointment() {
+    return lastAppointment;
+  }
+
   boolean awaits(int owner) {
     return entries.stream().anyMatch(entry -> entry.owner() == owner);
   }
@@ -76,6 +84,9 @@ final class Agenda {
         first != null && first.time() <= state.time;
         first = entries.peek()) {
       entries.poll();
+      if (first.owner() == NOBODY) {
+        lastAppointment = first.time();
+      }
       first.action().run();
       any = true;
     }

@@ -149,7 +149,8 @@ final class EndWatch {
             .filter(place -> network.places().get(place).kind().isShown())
             .boxed()
             .toList();
-    return LastCycles.of(recorder, places).filter(cycles -> cycles.isRecent(recorder));
+    return LastCycles.of(recorder, places, agenda.lastAppointment())
+        .filter(cycles -> cycles.isRecent(recorder));
   }
 
   /** What levels that come and go do on the whole, whatever they do at the very end. */

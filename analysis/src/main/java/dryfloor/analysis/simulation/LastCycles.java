@@ -27,12 +27,14 @@ record LastCycles(int place, int first, int last, int periods) {
    * The last cycles of the place that swings most in them, if any level swings.
    *
    * @param places whose levels are looked at
+   * @param since when the water has been left to itself (s): what somebody took and poured before
+   *     is no cycle
    */
-  static Optional<LastCycles> of(Recorder recorder, List<Integer> places) {
+  static Optional<LastCycles> of(Recorder recorder, List<Integer> places, double since) {
     Optional<LastCycles> most = Optional.empty();
     double widest = 0;
     for (int place : places) {
-      List<Integer> peaks = lastPeaks(recorder, place);
+      List<Integer> peaks = lastPeaks(recorder, place, since);
       if (peaks.size() > 1) {
         LastCycles cycles =
             new LastCycles(place, peaks.getFirst(), peaks.getLast(), peaks.size() - 1);
@@ -47,12 +49,14 @@ record LastCycles(int place, int first, int last, int periods) {
   }
 
   /** The last peaks of a level in order: moments from which it fell on both sides. */
-  private static List<Integer> lastPeaks(Recorder recorder, int place) {
+  private static List<Integer> lastPeaks(Recorder recorder, int place, double since) {
     List<Integer> peaks = new ArrayList<>();
     boolean rising = false;
     int extreme = recorder.moments() - 1;
     for (int moment = extreme;
-        moment >= recorder.firstMoment() && peaks.size() <= MOST_PERIODS;
+        moment >= recorder.firstMoment()
+            && recorder.time(moment) >= since
+            && peaks.size() <= MOST_PERIODS;
         moment--) {
       double turned = recorder.level(moment, place) - recorder.level(extreme, place);
       if (rising ? turned > 0 : turned < 0) {

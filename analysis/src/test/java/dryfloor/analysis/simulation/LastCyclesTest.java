@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
 import dryfloor.analysis.failure.Failure;
+import dryfloor.analysis.installation.InTurn;
 import dryfloor.analysis.installation.Plan;
 import dryfloor.analysis.installation.Trial;
 import dryfloor.analysis.outcome.Ending;
 import dryfloor.analysis.outcome.Outcome;
+import dryfloor.model.Installation;
 import dryfloor.model.element.Control.LevelSwitch.Action;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +43,36 @@ class LastCyclesTest {
     assertThat(swinging.place()).isEqualTo("vat");
     assertThat(swinging.highest() - swinging.lowest()).isCloseTo(0.01, within(1e-4));
     assertThat(swinging.period()).isCloseTo(209.6 + 10.5, withPercentage(1));
+  }
+
+  /**
+   * Half of what was taken from the leaking vat is poured back, twice, the last time 170 s before
+   * somebody comes. In the last quarter of the 470 s it stands at some 200 − 2 · 20 − 19 = 141 mm
+   * and falls by what leaks, 0.61 · 20e-6 · √(2 g 0.141) = 20.3 mL/s.
+   */
+  @Test
+  void whatSomebodyTookAndPouredIsNoCycle() {
+    Outcome outcome =
+        InTurn.in(leakingVat())
+            .begins(0, "seam-leaks.vat")
+            .takes(60, "vat", 0.020, 0)
+            .pours(120, "vat", 0.010, 0)
+            .takes(240, "vat", 0.020, 0)
+            .pours(300, "vat", 0.010, 0)
+            .happen();
+
+    Ending.StillMoving moving = (Ending.StillMoving) outcome.ending();
+    assertThat(moving.place()).isEqualTo("vat");
+    assertThat(moving.speed()).isCloseTo(-20.3e-6 / 0.5, withPercentage(1));
+  }
+
+  private static Installation leakingVat() {
+    return Plan.of("Taken and poured")
+        .away(170)
+        .storey("ground", 0)
+        .floor("hall", 100)
+        .vessel("vat", box(1, 0.5, 0.5), v -> v.in("hall").level(0.2).fresh())
+        .draw();
   }
 
   private static Plan vatKeptBySwitch(String ground, double storeWidth) {
