@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dryfloor.analysis.installation.Plan;
-import dryfloor.analysis.network.FlowNetwork;
-import dryfloor.analysis.network.Place;
-import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,86 +20,47 @@ class WashedOutTest {
 
   private static final double TANK = 0.1;
 
-  private final FlowNetwork network = FlowNetwork.of(tanks().draw(), List.of());
-  private final double[] volumes = new double[network.places().size()];
-  private final double[] salts = new double[network.places().size()];
+  private final SaltBooks books = new SaltBooks(tanks());
+
+  @BeforeEach
+  void bothAreSalty() {
+    books.fill("first", TANK, 35);
+    books.fill("second", TANK, 35);
+  }
 
   @ParameterizedTest
   @CsvSource({"0.5, 21.229, 31.843", "1, 12.876, 25.752", "3, 1.7426, 6.9702"})
   void saltGoesByTheExponentialOfWhatPassed(double times, double first, double second) {
-    pass(times);
+    washOut(times);
 
-    assertThat(salinity("first")).isCloseTo(first, within(0.02));
-    assertThat(salinity("second")).isCloseTo(second, within(0.02));
+    assertThat(books.salinity("first")).isCloseTo(first, within(0.02));
+    assertThat(books.salinity("second")).isCloseTo(second, within(0.02));
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {20, 50, 100, 1000, 5000, 20_000, 100_000, 1e6})
   void noMoreSaltIsWashedOutThanThereIs(double times) {
-    pass(times);
+    washOut(times);
 
-    assertThat(salinity("first")).isBetween(-1e-9, 0.0035);
-    assertThat(salinity("second")).isBetween(-1e-9, 0.0035);
-    assertThat(salts[place("sewer")]).isCloseTo(2 * 35 * TANK, within(1e-3));
+    assertThat(books.salinity("first")).isBetween(-1e-9, 0.0035);
+    assertThat(books.salinity("second")).isBetween(-1e-9, 0.0035);
+    assertThat(books.salt("sewer")).isCloseTo(2 * 35 * TANK, within(1e-3));
   }
 
   /** 80 L run from the first into the second; then 2 L come from the tap: 35 · 20 / 22. */
   @Test
   void freshWaterThatComesWhenATankHasDrainedDilutesWhatIsLeft() {
-    fill();
-    Salt salt = new Salt(network, salts);
+    books.pass(0.08, "first", "second");
+    books.pass(0.002, "tap", "first");
+    books.salt.finish();
 
-    salt.carry(volumes, water("first", "second", 0.08));
-    volumes[place("first")] -= 0.08;
-    volumes[place("second")] += 0.08;
-    salt.carry(volumes, water("tap", "first", 0.002));
-    volumes[place("first")] += 0.002;
-    salt.finish();
-
-    assertThat(salinity("first")).isCloseTo(35.0 * 20 / 22, within(0.02));
-    assertThat(salinity("second")).isCloseTo(35, within(0.02));
+    assertThat(books.salinity("first")).isCloseTo(35.0 * 20 / 22, within(0.02));
+    assertThat(books.salinity("second")).isCloseTo(35, within(0.02));
   }
 
-  private void fill() {
-    for (String tank : List.of("first", "second")) {
-      volumes[place(tank)] = TANK;
-      salts[place(tank)] = 35 * TANK;
-    }
-  }
-
-  private double[] water(String from, String to, double volume) {
-    double[] moved = new double[network.accounts().size()];
-    moved[account(from, to)] = volume;
-    return moved;
-  }
-
-  private void pass(double times) {
-    fill();
-    double[] moved = new double[network.accounts().size()];
-    moved[account("tap", "first")] = times * TANK;
-    moved[account("first", "second")] = times * TANK;
-    moved[account("second", "sewer")] = times * TANK;
-    Salt salt = new Salt(network, salts);
-    salt.carry(volumes, moved);
-    salt.finish();
-  }
-
-  private double salinity(String tank) {
-    return salts[place(tank)] / volumes[place(tank)];
-  }
-
-  private int place(String id) {
-    return network.places().stream().map(Place::id).toList().indexOf(id);
-  }
-
-  private int account(String from, String to) {
-    return network
-        .accounts()
-        .indexOf(
-            network.accounts().stream()
-                .filter(account -> account.from() == place(from) && account.to() == place(to))
-                .findFirst()
-                .orElseThrow());
+  private void washOut(double times) {
+    books.pass(times * TANK, "tap", "first", "second", "sewer");
+    books.salt.finish();
   }
 
   private static Plan tanks() {
