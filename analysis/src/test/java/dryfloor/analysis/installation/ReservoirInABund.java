@@ -43,11 +43,14 @@ public final class ReservoirInABund {
 
   /** With a bund drain of this bore (m), 1 m long, to 500 mm below the floor. */
   public static Plan drainedThrough(double bore) {
-    return room()
-        .drain("sewer", -0.5)
-        .basin("bund", box(1.6, 1, 0.15), "room")
+    return filled(room().drain("sewer", -0.5).basin("bund", box(1.6, 1, 0.15), "room"))
+        .run("bund-drain", r -> r.fromLip("bund", 0).toDrain("sewer").bore(bore).length(1));
+  }
+
+  /** A plan with a bund, and the reservoir in it with its float valve. */
+  public static Plan filled(Plan withBund) {
+    return withBund
         .vessel("reservoir", box(1, 0.5, 1), v -> v.in("bund").raised(0.01).level(0.8).fresh())
-        .run("bund-drain", r -> r.fromLip("bund", 0).toDrain("sewer").bore(bore).length(1))
         .run(
             "fill",
             r ->

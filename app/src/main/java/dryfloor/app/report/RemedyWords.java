@@ -108,6 +108,10 @@ public final class RemedyWords {
     return remedy.costs().stream().map(cost -> cost(cost, remedy)).toList();
   }
 
+  private static String inPlaceOf(String now, String before) {
+    return now + " in place of " + before;
+  }
+
   private String cost(Cost cost, Remedy remedy) {
     return switch (cost) {
       case Cost.EndWorse worse -> worse(worse.changes());
@@ -115,22 +119,19 @@ public final class RemedyWords {
       case Cost.RunsElsewhere level ->
           Sentences.capital(the(level.vessel()))
               + " runs at "
-              + level(level.now() - bottom(level.vessel()))
-              + " in place of "
-              + level(level.before() - bottom(level.vessel()));
+              + inPlaceOf(
+                  level(level.now() - bottom(level.vessel())),
+                  level(level.before() - bottom(level.vessel())));
       case Cost.FlowsOtherwise flow ->
           Sentences.capital(the(flow.run()))
               + " carries "
-              + wording.amounts().flow(flow.now())
-              + " in place of "
-              + wording.amounts().flow(flow.before())
+              + inPlaceOf(wording.amounts().flow(flow.now()), wording.amounts().flow(flow.before()))
               + " when all is well";
       case Cost.LosesMore loss ->
           Sentences.capital(the(loss.vessel()))
               + " is left with "
-              + wording.amounts().volume(loss.now())
-              + " in place of "
-              + wording.amounts().volume(loss.before())
+              + inPlaceOf(
+                  wording.amounts().volume(loss.now()), wording.amounts().volume(loss.before()))
               + " after: "
               + FailureNames.name(loss.failure(), wording.installation());
       case Cost.SucksAir dry ->

@@ -36,21 +36,8 @@ class LimitsCommandTest {
       new LimitAnswer.Found(
           new Property.RunningLevel("sump"),
           SUMP,
-          List.of(
-              new SafeRange(
-                  SUMP.value(1),
-                  new Decider.NotLookedAt(),
-                  SUMP.value(301),
-                  new Decider.FloorWet(POWER))),
-          List.of(
-              new Mend(
-                  WALL,
-                  List.of(
-                      new SafeRange(
-                          SUMP.value(1),
-                          new Decider.NotLookedAt(),
-                          SUMP.value(152),
-                          new Decider.FloorWet(WALL))))),
+          List.of(upTo(301, new Decider.FloorWet(POWER))),
+          List.of(new Mend(WALL, List.of(upTo(152, new Decider.FloorWet(WALL))))),
           OptionalDouble.of(SUMP.value(288)));
   private static final LimitAnswer HELD =
       new LimitAnswer.HeldByOthers(
@@ -147,12 +134,7 @@ class LimitsCommandTest {
         new LimitAnswer.Found(
             new Property.RunningLevel("sump"),
             SUMP,
-            List.of(
-                new SafeRange(
-                    SUMP.value(1),
-                    new Decider.NotLookedAt(),
-                    SUMP.value(500),
-                    new Decider.NotLookedAt())),
+            List.of(upTo(500, new Decider.NotLookedAt())),
             List.of(),
             OptionalDouble.empty());
     Desk desk = new Desk().answers(Desk.answered(WALL, SampleOutcome.wet())).limits(anyLevel);
@@ -163,6 +145,10 @@ class LimitsCommandTest {
             "Running level of the sump (1 mm to 500 mm)",
             "But none of these values mends the one failure that goes wrong today, which no value"
                 + " is held against.");
+  }
+
+  private static SafeRange upTo(int millimetres, Decider end) {
+    return new SafeRange(SUMP.value(1), new Decider.NotLookedAt(), SUMP.value(millimetres), end);
   }
 
   private static Remedy higherRim(Installation shop) {

@@ -30,7 +30,8 @@ import javafx.scene.control.Label;
 public final class BandsPanel extends SearchPanel<BandsPanel.Found> {
 
   /** What was found for one drawing; nothing where it can't be run at all. */
-  record Found(Installation drawing, List<UncertainValue> values, Optional<BandResult> bands) {
+  record Found(Installation drawing, List<UncertainValue> values, Optional<BandResult> bands)
+      implements SearchPanel.Finding {
     Found {
       values = List.copyOf(values);
     }
@@ -39,7 +40,12 @@ public final class BandsPanel extends SearchPanel<BandsPanel.Found> {
   /** The bands of a window. */
   public BandsPanel(Work work, ObservableValue<Units> units) {
     super(work, units);
-    begin("bands", Words.of("bands.search"));
+    begin(
+        new Topic(
+            "bands",
+            Words.of("bands.search"),
+            Words.of("bands.searching"),
+            Words.of("bands.stale")));
   }
 
   @Override
@@ -63,30 +69,6 @@ public final class BandsPanel extends SearchPanel<BandsPanel.Found> {
 
   @Override
   boolean isToBeAsked() {
-    return isUncertain();
-  }
-
-  @Override
-  boolean isAbout(Found found) {
-    return true;
-  }
-
-  @Override
-  Installation drawing(Found found) {
-    return found.drawing();
-  }
-
-  @Override
-  String searching() {
-    return Words.of("bands.searching");
-  }
-
-  @Override
-  String stale() {
-    return Words.of("bands.stale");
-  }
-
-  private boolean isUncertain() {
     return !work().installation().get().tolerances().isEmpty();
   }
 
@@ -94,7 +76,7 @@ public final class BandsPanel extends SearchPanel<BandsPanel.Found> {
   String sentence(Optional<Found> found) {
     return found
         .map(f -> f.bands().map(BandWords::summary).orElse(Words.of("bands.refused")))
-        .orElseGet(() -> Words.of(isUncertain() ? "bands.hint" : "bands.exact"));
+        .orElseGet(() -> Words.of(isToBeAsked() ? "bands.hint" : "bands.exact"));
   }
 
   /** The failure that is looked at, what hangs on the values, and the values. */

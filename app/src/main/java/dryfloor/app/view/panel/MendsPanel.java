@@ -25,7 +25,8 @@ import javafx.scene.layout.VBox;
 public final class MendsPanel extends SearchPanel<MendsPanel.Found> {
 
   /** What was found for one failure of one drawing. */
-  record Found(Installation drawing, Failure failure, List<Remedy> remedies) {
+  record Found(Installation drawing, Failure failure, List<Remedy> remedies)
+      implements SearchPanel.Finding {
     Found {
       remedies = List.copyOf(remedies);
     }
@@ -34,7 +35,12 @@ public final class MendsPanel extends SearchPanel<MendsPanel.Found> {
   /** The mends of a window. */
   public MendsPanel(Work work, ObservableValue<Units> units) {
     super(work, units);
-    begin("mends", Words.of("mends.search"));
+    begin(
+        new Topic(
+            "mends",
+            Words.of("mends.search"),
+            Words.of("mends.searching"),
+            Words.of("mends.stale")));
   }
 
   /** The failure that is looked at, if it is one to mend. */
@@ -68,21 +74,6 @@ public final class MendsPanel extends SearchPanel<MendsPanel.Found> {
   @Override
   boolean isAbout(Found found) {
     return work().chosen().get().filter(FailureNames.id(found.failure())::equals).isPresent();
-  }
-
-  @Override
-  Installation drawing(Found found) {
-    return found.drawing();
-  }
-
-  @Override
-  String searching() {
-    return Words.of("mends.searching");
-  }
-
-  @Override
-  String stale() {
-    return Words.of("mends.stale");
   }
 
   @Override

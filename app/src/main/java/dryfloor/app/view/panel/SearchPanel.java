@@ -21,7 +21,24 @@ import javafx.scene.layout.VBox;
  * was found, paler once the drawing is another one. A final panel says what it asks, and calls
  * {@link #begin} when it is complete.
  */
-abstract class SearchPanel<F> extends VBox {
+abstract class SearchPanel<F extends SearchPanel.Finding> extends VBox {
+
+  /** What was found. */
+  interface Finding {
+
+    /** The drawing about which it was found. */
+    Installation drawing();
+  }
+
+  /**
+   * What it is about.
+   *
+   * @param id of the cards; the button that begins and the sentence are called after it
+   * @param search on that button
+   * @param searching is said while it is searched
+   * @param stale is said when the drawing has changed since
+   */
+  record Topic(String id, String search, String searching, String stale) {}
 
   private static final PseudoClass STALE = PseudoClass.getPseudoClass("stale");
 
@@ -41,28 +58,24 @@ abstract class SearchPanel<F> extends VBox {
     exploration = work.exploration();
   }
 
-  /**
-   * Lays it out and shows what is known.
-   *
-   * @param id of the cards; the button that begins and the sentence are called after it
-   * @param words on that button
-   */
-  final void begin(String id, String words) {
-    SearchBar search = new SearchBar(id + "-search", words, exploration, this::search);
-    state.setId(id + "-state");
-    cards.setId(id);
+  /** Lays it out and shows what is known. */
+  final void begin(Topic topic) {
+    SearchBar search =
+        new SearchBar(topic.id() + "-search", topic.search(), exploration, this::search);
+    state.setId(topic.id() + "-state");
+    cards.setId(topic.id());
     cards.setPadding(new Insets(0, BESIDE_THE_SCROLL_BAR, 0, 0));
     cards.getStyleClass().add("mends");
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(state, search, scroll);
-    exploration.state().addListener((known, before, now) -> show(search));
-    work.chosen().addListener((failure, before, now) -> show(search));
-    work.answers().addListener((answers, before, now) -> show(search));
-    work.installation().addListener((drawing, before, now) -> show(search));
-    units.addListener((property, before, now) -> show(search));
-    show(search);
+    exploration.state().addListener((known, before, now) -> show(topic, search));
+    work.chosen().addListener((failure, before, now) -> show(topic, search));
+    work.answers().addListener((answers, before, now) -> show(topic, search));
+    work.installation().addListener((drawing, before, now) -> show(topic, search));
+    units.addListener((property, before, now) -> show(topic, search));
+    show(topic, search);
   }
 
   /** Begins the search. */
@@ -72,18 +85,12 @@ abstract class SearchPanel<F> extends VBox {
   abstract boolean isToBeAsked();
 
   /** Whether what was found is about what is looked at. */
-  abstract boolean isAbout(F found);
-
-  /** The drawing about which something was found. */
-  abstract Installation drawing(F found);
+  boolean isAbout(F found) {
+    return true;
+  }
 
   /** What is said before anything is found, and of what was found in the present drawing. */
   abstract String sentence(Optional<F> found);
-
-  /** What is said while it is searched, and when the drawing has changed since. */
-  abstract String searching();
-
-  abstract String stale();
 
   /** What was found, one below the other. */
   abstract Stream<Node> cards(F found, boolean stale);
@@ -105,12 +112,12 @@ abstract class SearchPanel<F> extends VBox {
     scroll.requestFocus();
   }
 
-  private void show(SearchBar search) {
+  private void show(Topic topic, SearchBar search) {
     search.begin().setDisable(work.wholeSweep().isEmpty() || !isToBeAsked());
     Optional<F> found = found();
-    boolean stale = found.filter(f -> !drawing(f).equals(work.installation().get())).isPresent();
+    boolean stale = found.filter(f -> !f.drawing().equals(work.installation().get())).isPresent();
     cards.pseudoClassStateChanged(STALE, stale);
-    state.setText(state(found, stale));
+    state.setText(state(topic, found, stale));
     List<Node> shown = found.stream().flatMap(f -> cards(f, stale)).toList();
     cards.getChildren().setAll(shown);
   }
@@ -121,11 +128,11 @@ abstract class SearchPanel<F> extends VBox {
         : Optional.empty();
   }
 
-  private String state(Optional<F> found, boolean stale) {
+  private String state(Topic topic, Optional<F> found, boolean stale) {
     if (exploration.state().get() instanceof Exploration.State.Working<F>) {
-      return searching();
+      return topic.searching();
     }
-    return stale ? stale() : sentence(found);
+    return stale ? topic.stale() : sentence(found);
   }
 
   /** Something that was found, with its heading. */
